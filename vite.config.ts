@@ -1,0 +1,19 @@
+import { sveltekit } from '@sveltejs/kit/vite';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+	plugins: [sveltekit()],
+	build: { target: 'es2022' },
+	test: {
+		projects: [
+			{
+				extends: true,
+				test: { name: 'unit', include: ['tests/unit/**/*.test.ts', 'tests/published/**/*.test.ts', 'tests/*.test.ts'] }
+			},
+			{
+				extends: true,
+				test: { name: 'server', include: ['tests/server/**/*.test.ts'], testTimeout: 30_000 }
+			}
+		]
+	}
+});
