@@ -1,0 +1,96 @@
+export const account = {
+	title: 'Your account',
+	lead: 'Everything that Breathmark holds about you, and what you can do with it.',
+	none: 'There is nothing stored for this phone. An account begins when you agree to the first questions.',
+	settings: 'Settings',
+	theme: 'Light or dark',
+	themes: { system: 'As the phone', light: 'Light', dark: 'Dark' } as Record<string, string>,
+	timeZone: 'Your time zone',
+	timeZoneHint: 'Dates such as the end of your result follow it.',
+	saved: 'Kept.',
+	save: 'Keep these settings',
+	held: 'What is held',
+	results: 'Results',
+	resultRow: (date: string, words: string) => `${date}: ${words}`,
+	resultEnded: 'ended when you said that something changed',
+	consents: 'What you agreed to',
+	consentRow: (date: string) => `Health answers, agreed on ${date}`,
+	consentWithdrawn: (date: string) => `taken back on ${date}`,
+	events: 'Urgent signs',
+	eventRow: (date: string) => `A sign was ticked on ${date}`,
+	eventWithdrawn: 'taken back as a mistake',
+	adviceHeld: 'Advice',
+	audit: 'What happened, and when',
+	auditWhat: {
+		'consent-given': 'You agreed to the use of your health answers',
+		'consent-withdrawn': 'You took your agreement back',
+		'screening-completed': 'You finished the first questions',
+		'screening-invalidated': 'You said that your health or plan changed',
+		'screening-loosened': 'You said why a looser result came within a day',
+		'event-recorded': 'An urgent sign was noted',
+		'event-withdrawn': 'The note of an urgent sign was taken back',
+		'advice-recorded': 'You wrote down advice',
+		'advice-removed': 'You removed advice',
+		'well-again': 'You said that you feel well again',
+		'device-code-created': 'You made a code for another phone',
+		'device-code-redeemed': 'Another phone was added with a code',
+		'passkey-added': 'A passkey was added',
+		'data-exported': 'You took your data with you',
+		'pulses-forgotten': 'Stored pulses were deleted, because pulse numbers are off'
+	} as Record<string, string>,
+	empty: 'Nothing yet.',
+	exportTitle: 'Take your data with you',
+	exportText: 'One file with everything, in an open format (JSON).',
+	export: 'Get my data',
+	otherPhone: 'Use it on another phone',
+	otherPhoneText:
+		'Make a code here, then type it on the other phone. It works once, for ten minutes.',
+	makeCode: 'Make a code',
+	code: 'Your code',
+	codeHow: (until: string) =>
+		`Open “Use on another phone” at the foot of any page there and type this. It ends at ${until}.`,
+	passkeys: 'Passkeys',
+	passkeysText: 'A passkey lets you come back with your fingerprint, face or screen lock.',
+	addPasskey: 'Add a passkey',
+	passkeyAdded: 'The passkey is added.',
+	passkeyFailed: 'No passkey was added. You can try again.',
+	passkeyUnsupported: 'This browser has no passkeys.',
+	passkeyRow: (date: string) => `Passkey from ${date}`,
+	remove: 'Remove',
+	withdraw: 'Take back my agreement',
+	withdrawText:
+		'Your bands close at once, and no coach can see your result any more. Your data stays until you delete it. You can agree again later.',
+	withdrawGo: 'Take it back',
+	delete: 'Delete everything',
+	deleteText:
+		'This deletes your account, results, advice, pulses and settings for good. It cannot be undone.',
+	deleteBox: 'I want to delete everything',
+	deleteIssue: 'Tick the box first.',
+	deleteGo: 'Delete everything now',
+	deleted: 'Everything is deleted.',
+	signOut: 'Forget me on this phone',
+	signOutText:
+		'Your data stays on the server, but this phone can no longer open it. Without a code or a passkey there is no way back to it.',
+	signOutGo: 'Forget me here',
+	issues: {
+		'unknown-option': 'Pick one of the choices.',
+		'too-long': 'Use at most 40 characters.'
+	} as Record<string, string>
+};
+
+export const link = {
+	title: 'Use on another phone',
+	lead: 'On the phone that you used before, open Account and make a code. Type it here.',
+	code: 'Code',
+	hint: 'Eight letters and numbers, such as K7QF-2MXR. Capitals do not matter.',
+	go: 'Use this code',
+	passkeyTitle: 'Or with a passkey',
+	passkey: 'Come back with a passkey',
+	passkeyFailed: 'That passkey did not work here.',
+	replaces: 'This phone already holds another account. The code puts the other one in its place.',
+	issues: {
+		missing: 'Type the code.',
+		wrong: 'This code does not work. It may be mistyped, used, or older than ten minutes. Make a new one.',
+		'too-many': 'Too many tries. Wait ten minutes and make a new code.'
+	} as Record<string, string>
+};

@@ -1,0 +1,125 @@
+export const bands = {
+	title: 'Your effort bands',
+	headRest: (bpm: number) => `resting pulse ${bpm}`,
+	headRun: (until: string) => `may run until ${until}`,
+	headTalk: (until: string) => `may run, by talk, until ${until}`,
+	headWalk: (until: string) => `may walk until ${until}`,
+	talkFirst: 'How you can talk comes first, the pulse second.',
+	bpm: 'bpm',
+	bpmLong: 'beats a minute',
+	range: (low: number, high: number) => `${low}–${high}`,
+	under: (high: number) => `under ${high}`,
+	feels: 'feels, of 10',
+	count: 'count 15 s',
+	countTo: (high: number) => `to ${high}`,
+	rest: (bpm: number) => `rest ${bpm}`,
+	maximum: {
+		age: (bpm: number, spread: number) => `maximum, from age, ${bpm} ± ${spread}`,
+		'supervised-test': (bpm: number, spread: number) => `maximum, measured, ${bpm} ± ${spread}`,
+		'age-and-highest-seen': (bpm: number, spread: number) =>
+			`maximum, from age and your highest pulse, ${bpm} ± ${spread}`
+	},
+	swellText: (phase: string, low: number | null, high: number, spread: number) =>
+		low === null
+			? `${phase}: under ${high} beats a minute, give or take ${spread}`
+			: `${phase}: ${low} to ${high} beats a minute, give or take ${spread}`,
+	byItsEnd: 'by the end of it',
+	usual: {
+		'warm-up-walk': '6 to 8 minutes',
+		'brisk-walk': '10 to 20 minutes',
+		'steady-run': 'begin with 20 to 30 seconds',
+		'recovery-walk': 'about 2 minutes, longer if talk has not come back',
+		'cool-down-walk': '6 minutes or more'
+	},
+	speed: {
+		treadmill: 'speed',
+		from: (low: string, unit: string) => `from ${low} ${unit}`,
+		range: (low: string, high: string, unit: string) => `${low}–${high} ${unit}`,
+		slowEnd: 'start at the slow end',
+		pace: (slow: string, fast: string, unit: string) => `outdoors ${slow}–${fast} ${unit}`,
+		paceFrom: (slow: string, unit: string) => `outdoors ${slow} ${unit}, or slower`,
+		paceOne: (slow: string, unit: string) => `outdoors ${slow} ${unit}`,
+		spread: (by: string, unit: string) => `give or take ${by} ${unit}`,
+		incline: (percent: string, speed: string, unit: string) =>
+			`Walking on the flat would have to be faster than people walk. Try ${speed} ${unit} with an incline of ${percent} %.`,
+		noRunThisGentle:
+			'There is no run this gentle for you yet: short runs with walks between.',
+		longest: (time: string) => `Runs of up to ${time} should stay inside your band.`,
+		shortRuns: 'Start with runs of 20 to 30 seconds.',
+		flat: 'Speeds are for a flat treadmill. At these speeds outdoors is the same: some set 0.5 to 1 % incline by habit, but the research finds no difference this slow.'
+	},
+	whereFrom: 'Where these numbers come from',
+	from: {
+		talk: 'The line: the talk test. In the research, people who can just talk comfortably are at a steady, sustainable effort.',
+		effort:
+			'Feels, of 10: the public-health effort scale, 0 sitting and 10 everything. 5 to 6 is moderate.',
+		pulse: (low: string, high: string) =>
+			`Pulse: from ${low} to ${high} of your reserve, which is maximum minus resting (Karvonen 1957).`,
+		pulseUnder: (high: string) =>
+			`Pulse: under ${high} of your reserve, which is maximum minus resting (Karvonen 1957).`,
+		maximumAge:
+			'Maximum: 208 minus 0.7 times your age (Tanaka 2001). In adults who were not active, one in three was more than 11 beats away from it (Sarzynski 2013).',
+		maximumTested: 'Maximum: from your supervised test, give or take 3.',
+		resting: (mornings: number) =>
+			mornings === 1
+				? 'Resting: one morning. More mornings make it surer.'
+				: `Resting: the mean of ${mornings} mornings.`,
+		spread: (low: number | null, high: number) =>
+			low === null
+				? `The upper edge is unsure by about ${high} beats either way.`
+				: `The lower edge is unsure by about ${low} beats either way, the upper by about ${high}.`,
+		choice:
+			'Running from 50 to 62 % is our own choice: adults who were not active could still talk comfortably there (Foster 2009).',
+		speedNatural:
+			'Speed: the range in which people naturally walk or run. We do not know your fitness, so we name no speed of your own.',
+		speedCapacity:
+			'Speed: from your measured fitness by the ACSM walking and running equations, unsure by about 7 %.',
+		methods: 'All formulas and their sources'
+	},
+	careLimit: (bpm: number) => `Limit from your care team: ${bpm} beats a minute.`,
+	careLimitHint: 'Stay under it all the time. It is the only pulse number that counts for you.',
+	pulseOff:
+		'There are no pulse numbers here, because they could be wrong for you. Go by the line and by how it feels.',
+	needResting: {
+		'not-known': 'Measure your resting pulse, and a pulse band is added to each part.',
+		'measure-again':
+			'Your resting pulse was outside 40 to 100. Please measure again on another morning. Until then, go by the line.'
+	},
+	measure: 'Measure my resting pulse',
+	aboutYou: 'About you and units',
+	settling: {
+		title: 'You are settling in',
+		text: 'You are new to this, or have a health condition, so you begin with walking. No running yet.',
+		left: (walks: number, days: number) =>
+			`Still to come: at least ${walks} ${walks === 1 ? 'walk' : 'walks'}, and at least ${days} ${days === 1 ? 'day' : 'days'} from your first walk.`,
+		until: (date: string) => `The first short runs can come on ${date} at the earliest.`,
+		why: 'Legs, joints and heart need time before running. Two weeks of walking is our own careful choice; guidelines ask for light to moderate effort first.'
+	},
+	walkOnly:
+		'Your result is walking only. Each run is a brisk walk here, and that is a full goal of its own.',
+	estimates:
+		'These are estimates. A maximum worked out from age is ten beats or more off for nearly two people in five, so how you can talk comes first, the pulse second. Hatched edges: your true limit may lie there.',
+	estimatesTested:
+		'These are estimates. How you can talk comes first, the pulse second. Hatched edges: your true limit may lie there.',
+	catchUp:
+		'Your pulse catches up after about two minutes. Judge the first two by the line you can say.',
+	chartTitle: 'All parts side by side',
+	chartText: 'Pulse bands from resting to maximum. The same numbers stand in the table below.',
+	chartAxis: 'beats a minute',
+	tableCaption: 'Each part with its pulse band',
+	tablePhase: 'Part',
+	tablePulse: 'Pulse (bpm)',
+	tableSpread: 'Edges unsure by',
+	tableReserve: 'Share of reserve',
+	ifTitle: 'If your maximum is ten beats off',
+	ifText: 'The same part of the outing with another maximum:',
+	ifCaption: 'Pulse band if the maximum is off',
+	ifMaximum: 'Maximum',
+	ifLess: (bpm: number) => `${bpm}, ten less`,
+	ifSame: (bpm: number) => `${bpm}, as estimated`,
+	ifMore: (bpm: number) => `${bpm}, ten more`,
+	units: { change: 'Change units', 'km/h': 'km/h', mph: 'mph', 'min/km': 'min/km', 'min/mile': 'min/mile' },
+	stop: 'Signs to stop',
+	print: 'Print my bands',
+	careTitle: 'Take care of this'
+};

@@ -1,0 +1,49 @@
+export const privacy = {
+	title: 'Privacy',
+	lead: 'What Breathmark keeps, for how long, and who can see it.',
+	sections: [
+		{
+			title: 'Your answers',
+			text: [
+				'They are kept only while the form is open: encrypted, at most 7 days. When you finish, they are deleted.',
+				'The urgent question comes before you agree to anything. It stores nothing if you have no account.',
+				'No page shows your answers to a coach.'
+			]
+		},
+		{
+			title: 'Your result',
+			text: [
+				'The result keeps what you may do, the reasons, your age, your plan and how active you are. It is stored encrypted. Whoever runs this server could read it.',
+				'It counts for twelve months, or until you say that something changed.'
+			]
+		},
+		{
+			title: 'Your pulses and bands',
+			text: [
+				'Resting pulses and what you tell us about yourself are stored encrypted. Bands are worked out when you look, and not stored.',
+				'If your result turns pulse numbers off, stored pulses are deleted.'
+			]
+		},
+		{
+			title: 'Cookies',
+			text: [
+				'One cookie keeps you signed in on this phone, for up to 400 days after your last visit. Others keep your emergency number, time zone and light or dark. There is no tracking, and nothing is loaded from other companies.',
+				'Some browsers drop a site’s data after a week without a visit. A code or a passkey on the account page brings you back.'
+			]
+		},
+		{
+			title: 'Your rights',
+			text: [
+				'You can see, take with you, correct (by answering again) and delete everything on the account page. You can take your agreement back there; your bands close at once.',
+				'Copies in backups of this server end when the backups do. The key to them is never in a backup.',
+				'Nobody has to use this form. A person, not this form, has the last word.'
+			]
+		},
+		{
+			title: 'Who is responsible',
+			text: [
+				'Whoever runs this server. Ask them about local rules, backups and how long they keep records.'
+			]
+		}
+	]
+};

@@ -1,0 +1,24 @@
+export const site = {
+	name: 'Breathmark',
+	language: 'en',
+	skip: 'Skip to the page',
+	nav: {
+		label: 'Main',
+		questions: 'First questions',
+		result: 'Result',
+		bands: 'Bands',
+		account: 'Account'
+	},
+	footer: {
+		label: 'About this app',
+		safety: 'Signs to stop',
+		privacy: 'Privacy',
+		methods: 'Where the numbers come from',
+		link: 'Use on another phone',
+		notMedical:
+			'Breathmark is not a medical check. The question set is a draft that no clinician has reviewed yet.'
+	},
+	print: 'Print this page',
+	back: 'Back',
+	summaryTitle: 'Please look at this again'
+};
