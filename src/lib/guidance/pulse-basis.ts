@@ -1,0 +1,57 @@
+import { limits } from '../physiology/limits.ts';
+import { ageMaximum, testedMaximum, type Maximum } from '../physiology/maximum.ts';
+import type { Resting } from '../physiology/reserve.ts';
+import { restingFromMornings } from '../physiology/resting.ts';
+import type { Access } from '../screening/access.ts';
+import type { RunnerProfile } from './profile.ts';
+
+export type OpenAccess = Extract<Access, { allowed: true }>;
+
+/** Whether this person may see beats a minute, and what they are reckoned from. */
+export type PulseBasis =
+	| {
+			readonly kind: 'off';
+			/** Rule ids. The runner reads them; nobody else does. */
+			readonly reasons: readonly string[];
+			/** The only pulse that may be shown while pulse is off. */
+			readonly careTeamLimitBpm: number | null;
+	  }
+	| { readonly kind: 'not-yet'; readonly why: 'not-known' | 'measure-again' }
+	| {
+			readonly kind: 'on';
+			readonly resting: Resting;
+			readonly maximum: Maximum;
+			readonly careTeamLimitBpm: number | null;
+	  };
+
+/**
+ * Screening decides first, the resting pulse second. A maximum from a supervised test replaces the
+ * one predicted from age.
+ */
+export function pulseBasis(access: OpenAccess, profile: RunnerProfile): PulseBasis {
+	if (!access.pulse.on) return { kind: 'off', ...offFor(access.pulse) };
+	const resting = restingFromMornings(profile.mornings);
+	switch (resting.kind) {
+		case 'ask-first':
+			return { kind: 'off', reasons: ['H-REST'], careTeamLimitBpm: access.pulse.careTeamLimitBpm };
+		case 'not-known':
+		case 'measure-again':
+			return { kind: 'not-yet', why: resting.kind };
+		case 'known':
+			return withMaximum(resting.resting, access, profile);
+	}
+}
+
+function offFor(pulse: { reasons: readonly string[]; careTeamLimitBpm: number | null }) {
+	return { reasons: pulse.reasons, careTeamLimitBpm: pulse.careTeamLimitBpm };
+}
+
+function withMaximum(resting: Resting, access: OpenAccess, profile: RunnerProfile): PulseBasis {
+	const maximum =
+		profile.supervisedMaximumBpm === null
+			? ageMaximum(access.ageYears)
+			: testedMaximum(profile.supervisedMaximumBpm);
+	const reserveBpm = maximum.bpm - resting.bpm;
+	if (reserveBpm < limits.reserveBpm.plausible.low) return { kind: 'not-yet', why: 'measure-again' };
+	return { kind: 'on', resting, maximum, careTeamLimitBpm: access.pulse.careTeamLimitBpm };
+}
