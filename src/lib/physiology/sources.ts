@@ -1,0 +1,496 @@
+/**
+ * How the source was known to whoever wrote the number down.
+ * seen: the number stands in a copy of the source that was read, mostly its abstract or one table.
+ * secondary: quoted in another publication, named in the note.
+ * memory: known by heart or by reference only; to be looked up before it is relied on.
+ */
+export type Seen = 'seen' | 'secondary' | 'memory';
+
+export interface Source {
+	readonly authors: string;
+	/** Null where the source does not show one. */
+	readonly year: number | null;
+	/** Null where the exact title was not seen. */
+	readonly title: string | null;
+	/** Journal, volume and pages, or publisher. */
+	readonly where: string;
+	readonly doi: string | null;
+	readonly seen: Seen;
+	readonly note: string | null;
+}
+
+function source(
+	seen: Seen,
+	authors: string,
+	year: number | null,
+	title: string | null,
+	where: string,
+	doi: string | null = null,
+	note: string | null = null
+): Source {
+	return { authors, year, title, where, doi, seen, note };
+}
+
+/** Everything that a formula, a limit or a published value of this folder rests on. */
+export const sources = {
+	// Maximum pulse
+	tanaka2001: source(
+		'seen',
+		'Tanaka H, Monahan KD, Seals DR',
+		2001,
+		'Age-predicted maximal heart rate revisited',
+		'J Am Coll Cardiol 37(1):153-156',
+		'10.1016/S0735-1097(00)01054-8',
+		'Equation seen in many later papers; numbers of studies and people from memory.'
+	),
+	sarzynski2013: source(
+		'seen',
+		'Sarzynski MA, Rankinen T, Earnest CP, et al.',
+		2013,
+		'Measured maximal heart rates compared to commonly used age-based prediction equations in the HERITAGE Family Study',
+		'Am J Hum Biol 25(5):695-701',
+		null,
+		'Sedentary adults, n = 762. PMC3935487.'
+	),
+	nes2013: source(
+		'seen',
+		'Nes BM, Janszky I, Wisloff U, Stoylen A, Karlsen T',
+		2013,
+		'Age-predicted maximal heart rate in healthy subjects: the HUNT Fitness Study',
+		'Scand J Med Sci Sports 23(6):697-704',
+		'10.1111/j.1600-0838.2012.01445.x'
+	),
+	gellish2007: source(
+		'seen',
+		'Gellish RL, Goslin BR, Olson RE, McDonald A, Russi GD, Moudgil VK',
+		2007,
+		'Longitudinal modeling of the relationship between age and maximal heart rate',
+		'Med Sci Sports Exerc 39(5):822-829',
+		'10.1249/mss.0b013e31803349c6',
+		'Its curved form is quoted second-hand.'
+	),
+	jackson2007: source(
+		'seen',
+		'Jackson AS',
+		2007,
+		'Estimating maximum heart rate from age: is it a linear relationship?',
+		'Med Sci Sports Exerc 39(5)',
+		'10.1249/mss.0b013e318054d3ca',
+		'Commentary on gellish2007; prints its unrounded line.'
+	),
+	fox1971: source(
+		'secondary',
+		'Fox SM 3rd, Naughton JP, Haskell WL',
+		1971,
+		'Physical activity and the prevention of coronary heart disease',
+		'Ann Clin Res 3:404-432',
+		null,
+		'History of the equation in robergs2002.'
+	),
+	robergs2002: source(
+		'seen',
+		'Robergs RA, Landwehr R',
+		2002,
+		'The surprising history of the "HRmax=220-age" equation',
+		'J Exerc Physiol Online 5(2):1-10'
+	),
+	gulati2010: source(
+		'seen',
+		'Gulati M, Shaw LJ, Thisted RA, Black HR, Bairey Merz CN, Arnsdorf MF',
+		2010,
+		'Heart rate response to exercise stress testing in asymptomatic women: the St. James Women Take Heart Project',
+		'Circulation 122(2):130-137',
+		'10.1161/CIRCULATIONAHA.110.939249',
+		'Symptom-limited tests, so lower than a true maximum.'
+	),
+	loe2013: source(
+		'seen',
+		'Loe H, Rognmo O, Saltin B, Wisloff U',
+		2013,
+		'Aerobic capacity reference data in 3816 healthy men and women 20-90 years',
+		'PLoS One 8(5):e64319',
+		'10.1371/journal.pone.0064319'
+	),
+
+	// Reserve
+	karvonen1957: source(
+		'seen',
+		'Karvonen MJ, Kentala E, Mustala O',
+		1957,
+		'The effects of training on heart rate; a longitudinal study',
+		'Ann Med Exp Biol Fenn 35(3):307-315',
+		null,
+		'Reference and method as quoted everywhere; full text not read.'
+	),
+	swain1994: source(
+		'seen',
+		'Swain DP, Abernathy KS, Smith CS, Lee SJ, Bunn SA',
+		1994,
+		'Target heart rates for the development of cardiorespiratory fitness',
+		'Med Sci Sports Exerc 26(1):112-116',
+		null,
+		'Means seen; the line 0.64 x + 37 from memory.'
+	),
+	swain1997: source(
+		'seen',
+		'Swain DP, Leutholtz BC',
+		1997,
+		'Heart rate reserve is equivalent to %VO2 reserve, not to %VO2max',
+		'Med Sci Sports Exerc 29(3):410-414',
+		'10.1097/00005768-199703000-00018'
+	),
+	swain1998: source(
+		'seen',
+		'Swain DP, Leutholtz BC, King ME, Haas LA, Branch JD',
+		1998,
+		'Relationship between % heart rate reserve and % VO2 reserve in treadmill exercise',
+		'Med Sci Sports Exerc 30(2):318-321'
+	),
+	dalleck2006: source(
+		'seen',
+		'Dalleck LC, Kravitz L',
+		2006,
+		'Relationship between %heart rate reserve and %VO2 reserve during elliptical crosstrainer exercise',
+		'J Sports Sci Med 5:662-671'
+	),
+	astrand1964: source(
+		'secondary',
+		'Astrand P-O, Cuddy TE, Saltin B, Stenberg J',
+		1964,
+		'Cardiac output during submaximal and maximal work',
+		'J Appl Physiol 19:268-274',
+		null,
+		'23 adults; data typed in by others, regressions our own.'
+	),
+	austinWorksheet: source(
+		'seen',
+		'Austin Community College',
+		null,
+		null,
+		'Teaching worksheet on target heart rate',
+		null,
+		'A worked example.'
+	),
+	reserveTeachingPage: source(
+		'seen',
+		'Various teachers',
+		null,
+		null,
+		'Teaching pages with worked examples of the reserve method',
+		null,
+		'Worked examples only.'
+	),
+
+	// Intensity
+	garber2011: source(
+		'seen',
+		'Garber CE, Blissmer B, Deschenes MR, Franklin BA, Lamonte MJ, Lee I-M, Nieman DC, Swain DP',
+		2011,
+		'Quantity and quality of exercise for developing and maintaining cardiorespiratory, musculoskeletal, and neuromotor fitness in apparently healthy adults: guidance for prescribing exercise',
+		'Med Sci Sports Exerc 43(7):1334-1359',
+		'10.1249/MSS.0b013e318213fefb',
+		'Columns seen in later papers adapted from it; METs and capacity columns from memory.'
+	),
+	pag2018: source(
+		'memory',
+		'US Department of Health and Human Services',
+		2018,
+		'Physical Activity Guidelines for Americans, 2nd edition',
+		'Washington, DC'
+	),
+
+	// Effort scales
+	borg1982: source(
+		'seen',
+		'Borg GA',
+		1982,
+		'Psychophysical bases of perceived exertion',
+		'Med Sci Sports Exerc 14(5):377-381',
+		null,
+		'Reference only.'
+	),
+	borgE2001: source(
+		'seen',
+		'Borg E',
+		2001,
+		'A comparison between two rating scales for perceived exertion',
+		'Proc Annu Meet Int Soc Psychophysics 17',
+		null,
+		'Transform seen, n = 32; year and volume from memory.'
+	),
+	scherr2013: source(
+		'seen',
+		'Scherr J, Wolfarth B, Christle JW, Pressler A, Wagenpfeil S, Halle M',
+		2013,
+		"Associations between Borg's rating of perceived exertion and physiological measures of exercise intensity",
+		'Eur J Appl Physiol 113(1):147-155',
+		'10.1007/s00421-012-2421-x'
+	),
+	banister1991: source(
+		'secondary',
+		'Banister EW',
+		1991,
+		'Modeling elite athletic performance',
+		'In: Physiological Testing of the High-Performance Athlete, 403-424'
+	),
+	edwards1993: source('secondary', 'Edwards S', 1993, null, 'Book'),
+	foster1998: source(
+		'seen',
+		'Foster C',
+		1998,
+		'Monitoring training in athletes with reference to overtraining syndrome',
+		'Med Sci Sports Exerc 30(7):1164-1168'
+	),
+	foster2001: source(
+		'seen',
+		'Foster C, Florhaug JA, Franklin J, et al.',
+		2001,
+		'A new approach to monitoring exercise training',
+		'J Strength Cond Res 15(1):109-115'
+	),
+
+	// Talk test
+	persinger2004: source(
+		'seen',
+		'Persinger R, Foster C, Gibson M, Fater DCW, Porcari JP',
+		2004,
+		'Consistency of the talk test for exercise prescription',
+		'Med Sci Sports Exerc 36(9):1632-1636'
+	),
+	foster2009: source(
+		'seen',
+		'Foster C, et al.',
+		2009,
+		null,
+		'J Strength Cond Res 23(9):2425-2429',
+		'10.1519/jsc.0b013e3181c02bce',
+		'14 sedentary adults, treadmill.'
+	),
+	quinn2011: source(
+		'seen',
+		'Quinn TJ, Coons BA',
+		2011,
+		'The Talk Test and its relationship with the ventilatory and lactate thresholds',
+		'J Sports Sci 29(11):1175-1182'
+	),
+	woltmann2015: source(
+		'seen',
+		'Woltmann ML, et al.',
+		2015,
+		null,
+		'J Strength Cond Res 29(5):1248-1254',
+		'10.1519/JSC.0000000000000811'
+	),
+	norman2001: source(
+		'seen',
+		'Norman JF, et al.',
+		2001,
+		null,
+		'J Exerc Physiol Online',
+		null,
+		'Counting talk test, n = 34; year 2001 or 2002.'
+	),
+	loose2012: source(
+		'seen',
+		'Loose BD, et al.',
+		2012,
+		null,
+		'J Strength Cond Res 26(6):1701-1707',
+		null,
+		'Counting talk test, n = 36.'
+	),
+
+	// Oxygen and speed
+	acsmMetabolic: source(
+		'seen',
+		'Bushman B, from American College of Sports Medicine',
+		2020,
+		"Metabolic calculations of ACSM's Guidelines for Exercise Testing and Prescription, 10th edition, table 6.3",
+		"ACSM's Health Fit J 24(3):6-10 and 24(4):5-8"
+	),
+	acsmTeachingSlides: source(
+		'seen',
+		'Various teachers',
+		null,
+		null,
+		'Teaching slides and sheets with worked examples of the ACSM equations'
+	),
+	plymouthTable: source(
+		'seen',
+		'Plymouth State University',
+		2020,
+		null,
+		'Treadmill protocol table in an open teaching repository'
+	),
+	foster1996: source('seen', 'Foster C, et al.', 1996, null, 'Med Sci Sports Exerc 28:752-756'),
+	jonesDoust1996: source(
+		'seen',
+		'Jones AM, Doust JH',
+		1996,
+		'A 1% treadmill grade most accurately reflects the energetic cost of outdoor running',
+		'J Sports Sci 14(4):321-327',
+		'10.1080/02640419608727717'
+	),
+
+	// Capacity
+	jackson1990: source(
+		'seen',
+		'Jackson AS, Blair SN, Mahar MT, Wier LT, Ross RM, Stuteville JE',
+		1990,
+		'Prediction of functional aerobic capacity without exercise testing',
+		'Med Sci Sports Exerc 22(6):863-870',
+		null,
+		'Equation seen in PMC7428991.'
+	),
+	kline1987: source(
+		'seen',
+		'Kline GM, Porcari JP, Hintermeister R, et al.',
+		1987,
+		'Estimation of VO2max from a one-mile track walk, gender, age, and body weight',
+		'Med Sci Sports Exerc 19(3):253-259',
+		null,
+		'Litre form seen; form per kilogram second-hand.'
+	),
+	uth2004: source(
+		'seen',
+		'Uth N, Sorensen H, Overgaard K, Pedersen PK',
+		2004,
+		'Estimation of VO2max from the ratio between HRmax and HRrest - the Heart Rate Ratio Method',
+		'Eur J Appl Physiol 91(1):111-115'
+	),
+	jurca2005: source(
+		'seen',
+		'Jurca R, et al.',
+		2005,
+		'Assessing cardiorespiratory fitness without performing exercise testing',
+		'Am J Prev Med 29(3):185-193',
+		'10.1016/j.amepre.2005.06.004',
+		'Coefficients from memory.'
+	),
+	nes2011: source(
+		'secondary',
+		'Nes BM, et al.',
+		2011,
+		'Estimating VO2peak from a nonexercise prediction model: the HUNT Study, Norway',
+		'Med Sci Sports Exerc 43(11):2024-2030',
+		'10.1249/MSS.0b013e31821d3f6f'
+	),
+
+	// Pulse in time
+	hunt2015: source(
+		'seen',
+		'Hunt KJ, Fankhauser SE, Saengsuwan J',
+		2015,
+		'Identification of heart rate dynamics during moderate-to-vigorous treadmill exercise',
+		'BioMed Eng OnLine 14:117',
+		'10.1186/s12938-015-0112-7',
+		'24 healthy men.'
+	),
+	barak2011: source(
+		'seen',
+		'Barak OF, et al.',
+		2011,
+		null,
+		'J Sports Sci Med 10(2):369-375, table 2'
+	),
+	cole1999: source(
+		'seen',
+		'Cole CR, Blackstone EH, Pashkow FJ, Snader CE, Lauer MS',
+		1999,
+		'Heart-rate recovery immediately after exercise as a predictor of mortality',
+		'N Engl J Med 341:1351-1357'
+	),
+
+	// Resting and counted pulse
+	speed2023: source(
+		'seen',
+		'Speed C, et al.',
+		2023,
+		null,
+		'PLOS Digit Health 2(4):e0000236',
+		null,
+		'433 healthy adults.'
+	),
+	wilmore1996: source('seen', 'Wilmore JH, et al.', 1996, null, 'Med Sci Sports Exerc 28:829-835'),
+	deVan2005: source(
+		'seen',
+		'DeVan AE, et al.',
+		2005,
+		null,
+		'Scand J Med Sci Sports 15:177-181',
+		null,
+		'20 active adults; palpation after a 15 s wait from a secondary summary.'
+	),
+	norton1997: source(
+		'seen',
+		'Norton, et al.',
+		1997,
+		null,
+		'Med Sci Sports Exerc 29(5) suppl',
+		null,
+		'Self-palpation, n = 174.'
+	),
+
+	// Beginners
+	buist2008: source(
+		'seen',
+		'Buist I, et al.',
+		2008,
+		'No effect of a graded training program on the number of running-related injuries in novice runners',
+		'Am J Sports Med 36(1):33-39',
+		'10.1177/0363546507307505'
+	),
+	nielsen2014: source(
+		'seen',
+		'Nielsen RO, et al.',
+		2014,
+		'Excessive progression in weekly running distance and risk of running-related injuries',
+		'J Orthop Sports Phys Ther 44(10):739-747',
+		null,
+		'Pages from memory.'
+	),
+
+	// Mathematics and units
+	nistSp811: source(
+		'memory',
+		'Thompson A, Taylor BN',
+		2008,
+		'Guide for the Use of the International System of Units',
+		'NIST Special Publication 811',
+		null,
+		'Mile, pound and inch are exact by definition.'
+	),
+	abramowitzStegun1964: source(
+		'memory',
+		'Abramowitz M, Stegun IA',
+		1964,
+		'Handbook of Mathematical Functions',
+		'National Bureau of Standards, chapter 26'
+	),
+	west2005: source(
+		'memory',
+		'West G',
+		2005,
+		'Better approximations to cumulative normal functions',
+		'Wilmott Magazine'
+	),
+	wichura1988: source(
+		'memory',
+		'Wichura MJ',
+		1988,
+		'Algorithm AS 241: the percentage points of the normal distribution',
+		'Appl Stat 37(3):477-484'
+	),
+	johnsonKotz1994: source(
+		'memory',
+		'Johnson NL, Kotz S, Balakrishnan N',
+		1994,
+		'Continuous Univariate Distributions, volume 1, 2nd edition',
+		'Wiley, section 13.10'
+	)
+} satisfies Record<string, Source>;
+
+export type SourceId = keyof typeof sources;
+
+/** Every source with its id, in the order of the table. */
+export const sourceIds = Object.keys(sources) as readonly SourceId[];
