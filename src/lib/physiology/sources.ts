@@ -375,6 +375,33 @@ export const sources = {
 		'Med Sci Sports Exerc 43(11):2024-2030',
 		'10.1249/MSS.0b013e31821d3f6f'
 	),
+	katch1982: source(
+		'seen',
+		'Katch VL, Sady SS, Freedson P',
+		1982,
+		'Biological variability in maximum aerobic power',
+		'Med Sci Sports Exerc 14(1):21-25',
+		'10.1249/00005768-198201000-00004',
+		'Abstract seen: five trained people, 80 tests, 5.6 % together.'
+	),
+	kellerThesis: source(
+		'seen',
+		'Keller',
+		2000,
+		null,
+		'Thesis on walking tests',
+		null,
+		'Year not shown; the one-mile walk misjudged adults of 18 to 29.'
+	),
+	submaximalTextbooks: source(
+		'memory',
+		'Various textbooks',
+		2000,
+		null,
+		'Teaching of submaximal tests: two or three stages, a line carried to the maximum',
+		null,
+		'Error of 10 to 20 % with a maximum from age.'
+	),
 
 	// Pulse in time
 	hunt2015: source(
@@ -392,6 +419,22 @@ export const sources = {
 		2011,
 		null,
 		'J Sports Sci Med 10(2):369-375, table 2'
+	),
+	wang2021: source(
+		'seen',
+		'Wang H, Hunt KJ',
+		2021,
+		null,
+		'BioMed Eng OnLine',
+		'10.1186/s12938-021-00875-7',
+		'11 regular exercisers; first order 2.27 bpm about the curve, second order 2.07. Authors from memory.'
+	),
+	coyle2001: source(
+		'seen',
+		'Coyle EF, Gonzalez-Alonso J',
+		2001,
+		'Cardiovascular drift during prolonged exercise: new perspectives',
+		'Exerc Sport Sci Rev 29:88-92'
 	),
 	cole1999: source(
 		'seen',
