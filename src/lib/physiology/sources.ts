@@ -192,11 +192,11 @@ export const sources = {
 		'Columns seen in later papers adapted from it; METs and capacity columns from memory.'
 	),
 	pag2018: source(
-		'memory',
+		'seen',
 		'US Department of Health and Human Services',
 		2018,
 		'Physical Activity Guidelines for Americans, 2nd edition',
-		'Washington, DC'
+		'Washington, DC, page on relative intensity'
 	),
 
 	// Effort scales
@@ -216,7 +216,7 @@ export const sources = {
 		'A comparison between two rating scales for perceived exertion',
 		'Proc Annu Meet Int Soc Psychophysics 17',
 		null,
-		'Transform seen, n = 32; year and volume from memory.'
+		'16 men and 16 women on a cycle; abstract with the equation. Year and volume from memory.'
 	),
 	scherr2013: source(
 		'seen',
@@ -259,12 +259,12 @@ export const sources = {
 	),
 	foster2009: source(
 		'seen',
-		'Foster C, et al.',
+		'Foster C, Porcari JP, Gibson M, Wright G, Greany J, Talati N, Recalde P',
 		2009,
-		null,
+		'Translation of submaximal exercise test responses to exercise prescription using the Talk Test',
 		'J Strength Cond Res 23(9):2425-2429',
 		'10.1519/jsc.0b013e3181c02bce',
-		'14 sedentary adults, treadmill.'
+		'14 sedentary adults, treadmill; abstract.'
 	),
 	quinn2011: source(
 		'seen',
@@ -283,24 +283,42 @@ export const sources = {
 	),
 	norman2001: source(
 		'seen',
-		'Norman JF, et al.',
+		'Norman JF, Kracl J, Parker D, Richter A',
 		2001,
+		'Comparison of the counting talk test and heart rate reserve methods for estimating exercise intensity in healthy young adults',
+		'J Exerc Physiol Online 4(4):15-22',
 		null,
-		'J Exerc Physiol Online',
+		'34 adults of 20 to 31 years; abstract.'
+	),
+	norman2008: source(
+		'seen',
+		'Norman JF, Hopkins E, Crapo E',
+		2008,
+		'Validity of the counting talk test in comparison with standard methods of estimating exercise intensity in young healthy adults',
+		'J Cardiopulm Rehabil Prev 28(3):199-202',
 		null,
-		'Counting talk test, n = 34; year 2001 or 2002.'
+		'40 adults of about 22 years; abstract. Volume from memory.'
 	),
 	loose2012: source(
 		'seen',
-		'Loose BD, et al.',
+		'Loose BD, Christiansen AM, Smolczyk JE, Roberts KL, Budziszewska A, Hollatz CG, Norman JF',
 		2012,
-		null,
+		'Consistency of the counting talk test for exercise prescription',
 		'J Strength Cond Res 26(6):1701-1707',
-		null,
-		'Counting talk test, n = 36.'
+		'10.1519/JSC.0b013e318234e84c',
+		'36 healthy young adults; abstract.'
 	),
 
 	// Oxygen and speed
+	kjfm2020: source(
+		'seen',
+		'Authors not noted',
+		2020,
+		null,
+		'Korean J Fam Med, table 1, PMC8321902',
+		null,
+		'Prints absolute METs of the intensity classes.'
+	),
 	acsmMetabolic: source(
 		'seen',
 		'Bushman B, from American College of Sports Medicine',
@@ -447,22 +465,31 @@ export const sources = {
 	// Resting and counted pulse
 	speed2023: source(
 		'seen',
-		'Speed C, et al.',
+		'Speed C, Arneil T, Harle R, et al.',
 		2023,
-		null,
+		'Measure by measure: resting heart rate across the 24-hour cycle',
 		'PLOS Digit Health 2(4):e0000236',
-		null,
+		'10.1371/journal.pdig.0000236',
 		'433 healthy adults.'
+	),
+	restingEcg2025: source(
+		'seen',
+		'Authors not noted',
+		2025,
+		null,
+		'Digital Health',
+		'10.1177/20552076251367506',
+		'Ten adults with a chest recorder for 7 to 10 days: between-day variation 5 to 6 %; abstract.'
 	),
 	wilmore1996: source('seen', 'Wilmore JH, et al.', 1996, null, 'Med Sci Sports Exerc 28:829-835'),
 	deVan2005: source(
 		'seen',
-		'DeVan AE, et al.',
+		'De Van AE, Lacy BK, Cortez-Cooper MY, Tanaka H',
 		2005,
+		'Post-exercise palpation of pulse rates: its applicability to habitual exercisers',
+		'Scand J Med Sci Sports 15(3):177-181',
 		null,
-		'Scand J Med Sci Sports 15:177-181',
-		null,
-		'20 active adults; palpation after a 15 s wait from a secondary summary.'
+		'20 young active adults; abstract. The 15 s wait comes from a secondary summary.'
 	),
 	norton1997: source(
 		'seen',
