@@ -1,0 +1,42 @@
+import { z } from 'zod';
+import { isLocalDate } from '../screening/calendar.ts';
+
+/** The building blocks of forms. Every message is an issue code of the words. */
+
+interface Range {
+	readonly low: number;
+	readonly high: number;
+}
+
+const typed = z.string({ error: 'missing' }).trim();
+const empty = z.union([z.undefined(), z.literal('')]).transform(() => null);
+
+/** A number as people type it: 62,5 and 62.5 are the same. */
+const number = typed
+	.min(1, 'missing')
+	.regex(/^-?\d{1,9}([.,]\d{1,9})?$/, 'not-a-number')
+	.transform((text) => Number(text.replace(',', '.')));
+
+export const wholeNumber = ({ low, high }: Range) =>
+	number.pipe(z.number().int('not-whole').min(low, 'too-low').max(high, 'too-high'));
+
+export const decimalNumber = ({ low, high }: Range) =>
+	number.pipe(z.number().min(low, 'too-low').max(high, 'too-high'));
+
+/** The same field, left empty: null. */
+export const optional = <Schema extends z.ZodType>(schema: Schema) => z.union([empty, schema]);
+
+export const oneOf = <const Options extends readonly [string, ...string[]]>(options: Options) =>
+	z.enum(options, { error: (issue) => (issue.input === undefined ? 'missing' : 'unknown-option') });
+
+export const ticked = z.literal('yes', { error: 'missing' });
+
+export const calendarDate = typed.min(1, 'missing').refine(isLocalDate, 'not-a-date');
+
+/** Short free text, such as a name. Never about health. */
+export const shortText = z
+	.string()
+	.trim()
+	.max(40, 'too-long')
+	.optional()
+	.transform((text) => text || null);
