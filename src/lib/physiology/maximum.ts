@@ -1,5 +1,5 @@
 import { withinPlausible } from './limits.ts';
-import { truncatedBelow } from './normal-distribution.ts';
+import { truncatedBelow } from './truncated-normal.ts';
 
 export interface Maximum {
 	/** Beats a minute, not rounded. */

@@ -62,6 +62,21 @@ export function reserveFractionOf(
 }
 
 /**
+ * Fraction of reserve that a fraction of maximum stands at. For: reading studies that report per cent
+ * of maximum. The pulse at that fraction of maximum, less resting, over maximum less resting. Source
+ * karvonen1957. Below zero where that pulse lies under rest.
+ * @throws RangeError unless the maximum is above the resting pulse
+ * @example reserveFractionAtMaximumFraction(0.73, 70, 187) // 0.5685
+ */
+export function reserveFractionAtMaximumFraction(
+	maximumFraction: number,
+	restingBpm: number,
+	maximumBpm: number
+): number {
+	return reserveFractionOf(maximumFraction * maximumBpm, restingBpm, maximumBpm);
+}
+
+/**
  * Chance, 0 to 1, that a pulse truly is at or above a fraction of reserve, given how unsure resting
  * pulse and maximum are: the share of the normal distribution of the target that lies at or below
  * the pulse. Without any spread it is 0 or 1.
