@@ -44,7 +44,10 @@ export const bands = {
 			`Walking on the flat would have to be faster than people walk. Try ${speed} ${unit} with an incline of ${percent} %.`,
 		noRunThisGentle:
 			'There is no run this gentle for you yet: short runs with walks between.',
-		longest: (time: string) => `Runs of up to ${time} should stay inside your band.`,
+		longest: (time: string, speed: string, unit: string) =>
+			`Runs of up to ${time} at ${speed} ${unit} should stay inside your band, with about two minutes of walking between.`,
+		tooFast: 'Walking cannot bring you here, not even uphill. Go by the line.',
+		noWalkThisGentle: 'There is no walk this gentle: stroll as slowly as you like.',
 		shortRuns: 'Start with runs of 20 to 30 seconds.',
 		flat: 'Speeds are for a flat treadmill. At these speeds outdoors is the same: some set 0.5 to 1 % incline by habit, but the research finds no difference this slow.'
 	},
@@ -106,6 +109,7 @@ export const bands = {
 	chartTitle: 'All parts side by side',
 	chartText: 'Pulse bands from resting to maximum. The same numbers stand in the table below.',
 	chartAxis: 'beats a minute',
+	chartNoScript: 'The picture needs script. The table has the same numbers.',
 	tableCaption: 'Each part with its pulse band',
 	tablePhase: 'Part',
 	tablePulse: 'Pulse (bpm)',

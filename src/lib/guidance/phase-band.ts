@@ -1,0 +1,35 @@
+import type { PhaseKind, PhaseTarget, TalkTarget } from '../outing/phase.ts';
+import { measuredCapacity } from '../physiology/capacity.ts';
+import type { RunnerProfile } from './profile.ts';
+import type { PulseBasis } from './pulse-basis.ts';
+import { pulseBand, type PulseBand } from './pulse-band.ts';
+import { speedAdvice, type SpeedAdvice } from './speed-advice.ts';
+
+/** One phase as a runner may see it. With pulse off there is no pulse in it, not even an empty one. */
+export interface PhaseBand {
+	readonly kind: PhaseKind;
+	readonly talk: TalkTarget;
+	readonly effort: { readonly low: number; readonly high: number };
+	readonly byItsEnd: boolean;
+	readonly pulse: PulseBand | null;
+	readonly speed: SpeedAdvice;
+}
+
+/** Talk and effort always; pulse only where the basis is on; speed as far as capacity is known. */
+export function phaseBand(
+	target: PhaseTarget,
+	basis: PulseBasis,
+	profile: RunnerProfile
+): PhaseBand {
+	const measured =
+		profile.supervisedCapacity === null ? null : measuredCapacity(profile.supervisedCapacity);
+	const capacity = measured?.kind === 'capacity' ? measured.capacity : null;
+	return {
+		kind: target.kind,
+		talk: target.talk,
+		effort: target.effort,
+		byItsEnd: target.byItsEnd,
+		pulse: basis.kind === 'on' ? pulseBand(target, basis) : null,
+		speed: speedAdvice(target, capacity, basis)
+	};
+}

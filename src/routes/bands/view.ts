@@ -1,0 +1,109 @@
+import type { Guidance } from '$lib/guidance/guide.ts';
+import type { PhaseBand } from '$lib/guidance/phase-band.ts';
+import type { PulseBasis } from '$lib/guidance/pulse-basis.ts';
+import { pulseBandIfMaximumIs } from '$lib/guidance/pulse-band.ts';
+import type { PulseBand } from '$lib/guidance/pulse-band.ts';
+import { phaseTargets, type PhaseKind } from '$lib/outing/phase.ts';
+import { roundHalfUp } from '$lib/physiology/units.ts';
+import { percent } from '$words/dates.ts';
+import { speedView, type SpeedView, type Units } from './speed-view.ts';
+
+export type { SpeedView, Units };
+
+type OpenGuidance = Extract<Guidance, { open: true }>;
+
+/** A pulse band as it is shown: rounded once, here, half up. */
+export interface PulseBandView {
+	readonly lowBpm: number | null;
+	readonly highBpm: number;
+	readonly lowSpreadBpm: number | null;
+	readonly highSpreadBpm: number;
+	readonly lowCount: number | null;
+	readonly highCount: number;
+	readonly lowShare: string | null;
+	readonly highShare: string;
+	readonly cutByCareTeam: boolean;
+}
+
+export interface PhaseView {
+	readonly kind: PhaseKind;
+	readonly effort: { readonly low: number; readonly high: number };
+	readonly byItsEnd: boolean;
+	readonly pulse: PulseBandView | null;
+	readonly speed: SpeedView;
+}
+
+/** What the page knows of the pulse. With pulse off there is nothing but a care team's own limit. */
+export type PulseView =
+	| { readonly kind: 'off'; readonly careTeamLimit: number | null }
+	| { readonly kind: 'not-yet'; readonly why: 'not-known' | 'measure-again' }
+	| {
+			readonly kind: 'on';
+			readonly restingBpm: number;
+			readonly mornings: number;
+			readonly maximumBpm: number;
+			readonly maximumSpreadBpm: number;
+			readonly basis: 'age' | 'supervised-test' | 'age-and-highest-seen';
+	  };
+
+/** The main phase's band with the maximum ten beats lower, as it is, and ten beats higher. */
+export interface IfMaximumOff {
+	readonly kind: PhaseKind;
+	readonly rows: readonly { readonly maximumBpm: number; readonly band: PulseBandView }[];
+}
+
+export const whole = (value: number) => roundHalfUp(value, 0);
+
+export function pulseView(basis: PulseBasis): PulseView {
+	switch (basis.kind) {
+		case 'off':
+			return { kind: 'off', careTeamLimit: basis.careTeamLimitBpm };
+		case 'not-yet':
+			return basis;
+		case 'on':
+			return {
+				kind: 'on',
+				restingBpm: whole(basis.resting.bpm),
+				mornings: basis.resting.mornings,
+				maximumBpm: whole(basis.maximum.bpm),
+				maximumSpreadBpm: whole(basis.maximum.spreadBpm),
+				basis: basis.maximum.basis
+			};
+	}
+}
+
+export function phaseView(phase: PhaseBand, units: Units): PhaseView {
+	return {
+		kind: phase.kind,
+		effort: phase.effort,
+		byItsEnd: phase.byItsEnd,
+		pulse: phase.pulse === null ? null : bandView(phase.pulse),
+		speed: speedView(phase.speed, units)
+	};
+}
+
+export function ifMaximumOff({ pulse, phases }: OpenGuidance): IfMaximumOff | null {
+	const main = phases.find(({ kind }) => kind === 'steady-run' || kind === 'brisk-walk');
+	if (pulse.kind !== 'on' || main === undefined) return null;
+	return {
+		kind: main.kind,
+		rows: [-10, 0, 10].map((off) => ({
+			maximumBpm: whole(pulse.maximum.bpm + off),
+			band: bandView(pulseBandIfMaximumIs(off, phaseTargets[main.kind], pulse))
+		}))
+	};
+}
+
+function bandView({ low, high, cutByCareTeam }: PulseBand): PulseBandView {
+	return {
+		lowBpm: low === null ? null : whole(low.bpm),
+		highBpm: whole(high.bpm),
+		lowSpreadBpm: low === null ? null : whole(low.spreadBpm),
+		highSpreadBpm: whole(high.spreadBpm),
+		lowCount: low === null ? null : whole(low.count15),
+		highCount: whole(high.count15),
+		lowShare: low === null ? null : percent(low.fraction),
+		highShare: percent(high.fraction),
+		cutByCareTeam
+	};
+}
