@@ -113,7 +113,6 @@ export const rows: readonly PublishedValue[] = [
 	).map(([maximumBpm, fraction]) =>
 		published(
 			misjudged,
-			reserveFractionAtMaximumFraction,
 			reserveFractionOf,
 			[136, 70, maximumBpm],
 			fraction,
@@ -133,7 +132,6 @@ export const rows: readonly PublishedValue[] = [
 	),
 	published(
 		'fraction at 137 bpm',
-		reserveFractionAtMaximumFraction,
 		reserveFractionOf,
 		[137, 70, 180],
 		0.609,
