@@ -49,7 +49,7 @@ function farTail(z: number): number {
  * The tail of Laplace's continued fraction from its n-th level: n/(z + (n+1)/(z + (n+2)/(z + ...))).
  * With n = 1 it is what the hazard of the upper tail has above z. Source abramowitzStegun1964,
  * 26.2.14. Sixty levels are exact to the last digit from z = 4 on.
- * @example excessOfHazard(10, 1) // 0.0980929
+ * @example excessOfHazard(10, 1) // 0.0980932
  */
 export function excessOfHazard(z: number, level: number): number {
 	let fraction = 0;
