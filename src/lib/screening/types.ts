@@ -2,12 +2,7 @@
 export type LocalDate = string;
 
 /** What the rules can say about a set of answers, mildest clinical outcome first. */
-export type ClinicalStatus =
-	| 'CLEARED_ALL'
-	| 'CLEARED_WALK'
-	| 'WAIT'
-	| 'SEEK_ADVICE'
-	| 'EMERGENCY';
+export type ClinicalStatus = 'CLEARED_ALL' | 'CLEARED_WALK' | 'WAIT' | 'SEEK_ADVICE' | 'EMERGENCY';
 
 /** What an evaluation can end in. */
 export type Status = ClinicalStatus | 'INCOMPLETE' | 'NOT_ELIGIBLE';
@@ -20,15 +15,9 @@ export type Ceiling = 'none' | 'moderate' | 'vigorous';
 
 export type Plan = 'walk' | 'walkrun' | 'hard';
 
-/** What kind of reason it is decides who may lift it (decision 4 of the plan). */
+/** What kind of reason it is decides who may lift it. */
 export type ReasonKind =
-	| 'symptom'
-	| 'condition'
-	| 'injury'
-	| 'pregnancy'
-	| 'age'
-	| 'medicine'
-	| 'wait';
+	'symptom' | 'condition' | 'injury' | 'pregnancy' | 'age' | 'medicine' | 'wait';
 
 export type Answer = string | number | readonly string[];
 
@@ -71,12 +60,7 @@ export interface HealthEvent {
 }
 
 export type AdviceRole =
-	| 'doctor'
-	| 'nurse'
-	| 'physiotherapist'
-	| 'midwife'
-	| 'pharmacist'
-	| 'exercise-professional';
+	'doctor' | 'nurse' | 'physiotherapist' | 'midwife' | 'pharmacist' | 'exercise-professional';
 
 export type AdviceScope = 'none' | 'walk' | 'walkrun' | 'all';
 
