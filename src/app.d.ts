@@ -1,3 +1,6 @@
+import type { House } from '$lib/server/open-house.ts';
+import type { Signed } from '$lib/server/auth.ts';
+
 declare global {
 	namespace App {
 		interface Error {
@@ -6,6 +9,14 @@ declare global {
 			/** Shown to the person and logged beside the stack, so that the two can be matched. */
 			id?: string;
 			message: string;
+		}
+
+		interface Locals {
+			house: House;
+			/** Who asks, or null for somebody without an account. */
+			runner: Signed | null;
+			/** When the request came, epoch milliseconds: one clock for the whole request. */
+			now: number;
 		}
 	}
 }

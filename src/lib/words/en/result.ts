@@ -7,7 +7,7 @@ interface ResultWords {
 }
 
 /** What a runner reads for each code. The page adds the reasons and who may lift them. */
-export const results: Record<AccessCode | 'BY_TALK', ResultWords> = {
+export const results: Record<AccessCode | 'BY_TALK' | 'WALK_PLAN', ResultWords> = {
 	CLEARED_ALL: {
 		title: 'From what you told us, you may run',
 		what: ['Begin gently and build up. Stop if you feel unwell.'],
@@ -20,6 +20,17 @@ export const results: Record<AccessCode | 'BY_TALK', ResultWords> = {
 			'Begin gently and build up. Stop if you feel unwell.'
 		],
 		next: ['See your bands: the line to say and how it should feel.']
+	},
+	WALK_PLAN: {
+		title: 'From what you told us, you may walk',
+		what: [
+			'You plan to walk only. Walk at a pace where you can talk.',
+			'Brisk walking counts in full: it is real training for your heart.'
+		],
+		next: [
+			'See your walking bands.',
+			'If you want to run one day, say that your plan changed and answer again.'
+		]
 	},
 	CLEARED_WALK: {
 		title: 'From what you told us, you may walk',
@@ -123,8 +134,12 @@ export const result = {
 		well: 'I feel well again',
 		again: 'Answer again',
 		start: 'Answer the first questions',
-		goOn: 'Go on with the questions'
+		goOn: 'Go on with the questions',
+		startOver: 'Start again'
 	},
+	typo: 'If that was a slip of the finger, start again.',
+	closedByAdvice:
+		'You wrote down advice that says: nothing yet, not before you are seen again. It closes until you remove it, when you have been seen.',
 	contestTitle: 'If you think this is wrong',
 	contest: [
 		'Look at your answers: you can answer again at any time.',

@@ -1,0 +1,30 @@
+import { guide, type Guidance } from '../guidance/guide.ts';
+import type { RunnerProfile } from '../guidance/profile.ts';
+import { emptyProfile } from '../guidance/profile.ts';
+import type { Access } from '../screening/access.ts';
+import type { Signed } from './auth.ts';
+import { gate } from './gate.ts';
+import type { House } from './open-house.ts';
+import * as profiles from './profiles.ts';
+
+/** What a runner may see of their own bands now. Closed guidance holds no number. */
+export async function of(
+	house: House,
+	runner: Signed | null,
+	now: number
+): Promise<{ readonly access: Access; readonly guidance: Guidance }> {
+	const access = await gate(house, runner, now);
+	if (!access.allowed || runner === null) {
+		return { access, guidance: guide(access, emptyProfile, []) };
+	}
+	const kept = await profiles.load(house.database, house.vault, runner.runnerId);
+	return { access, guidance: guide(access, profileFor(kept), []) };
+}
+
+function profileFor(kept: profiles.Profile): RunnerProfile {
+	return {
+		mornings: kept.mornings.map(({ bpm }) => bpm),
+		supervisedMaximumBpm: kept.supervisedMaximumBpm,
+		supervisedCapacity: kept.supervisedCapacity
+	};
+}

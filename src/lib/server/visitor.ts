@@ -1,0 +1,50 @@
+import type { Cookies } from '@sveltejs/kit';
+import type { Signed } from './auth.ts';
+import type { House } from './open-house.ts';
+import * as settings from './settings.ts';
+
+const KEPT_SECONDS = 400 * 24 * 60 * 60;
+
+/** What somebody chose that is not about health: in the account where there is one, else a cookie. */
+export interface Visitor {
+	readonly emergencyNumber: string | null;
+	readonly timeZone: string;
+	readonly settings: settings.Settings;
+}
+
+export async function visitor(
+	house: House,
+	runner: Signed | null,
+	cookies: Cookies
+): Promise<Visitor> {
+	const kept =
+		runner === null ? settings.UNSET : await settings.load(house.database, runner.runnerId);
+	const number = cookies.get('emergency_number') ?? null;
+	return {
+		emergencyNumber: kept.emergencyNumber ?? (number && /^\+?\d{2,15}$/.test(number) ? number : null),
+		timeZone: kept.timeZone ?? zoneOf(cookies.get('time_zone')),
+		settings: kept
+	};
+}
+
+/** Keeps a choice on this phone for as long as browsers allow. */
+export function keep(
+	cookies: Cookies,
+	name: 'emergency_number' | 'theme',
+	value: string,
+	secure: boolean
+) {
+	cookies.set(name, value, { path: '/', maxAge: KEPT_SECONDS, sameSite: 'lax', secure });
+}
+
+/** The zone that the browser named, if it exists; else that of the server. */
+function zoneOf(named: string | undefined): string {
+	if (named) {
+		try {
+			return new Intl.DateTimeFormat('en-GB', { timeZone: named }).resolvedOptions().timeZone;
+		} catch {
+			// A zone that this server does not know is as good as none.
+		}
+	}
+	return new Intl.DateTimeFormat('en-GB').resolvedOptions().timeZone;
+}

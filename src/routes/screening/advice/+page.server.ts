@@ -1,0 +1,51 @@
+import { error, fail, redirect, type RequestEvent } from '@sveltejs/kit';
+import { adviceForm } from '$lib/forms/advice.ts';
+import { readForm } from '$lib/forms/read-form.ts';
+import { localDate } from '$lib/screening/calendar.ts';
+import * as advice from '$lib/server/advice.ts';
+import { gate } from '$lib/server/gate.ts';
+import { visitor } from '$lib/server/visitor.ts';
+import type { Actions, PageServerLoad } from './$types';
+import { adviceIssues } from './advice-issues.ts';
+
+async function situation({ locals, cookies }: Pick<RequestEvent, 'locals' | 'cookies'>) {
+	const { house, runner, now } = locals;
+	if (runner === null) redirect(303, '/screening/result');
+	const access = await gate(house, runner, now);
+	if ('fault' in access) error(503, { code: 'vault', message: 'vault' });
+	const { timeZone } = await visitor(house, runner, cookies);
+	return { house, runner, now, coverable: access.liftable.filter(({ roles }) => roles.length > 0), today: localDate(now, timeZone) };
+}
+
+export const load: PageServerLoad = async (event) => {
+	const { house, runner, coverable, today } = await situation(event);
+	return {
+		coverable: coverable.map(({ reason, roles }) => ({ id: reason, roles })),
+		today,
+		held: await advice.list(house.database, house.vault, runner.runnerId)
+	};
+};
+
+export const actions: Actions = {
+	record: async (event) => {
+		const { house, runner, now, coverable, today } = await situation(event);
+		const read = readForm(await event.request.formData(), adviceForm, ['covers']);
+		if (!read.ok) return fail(400, { issues: read.issues, values: read.values });
+		const issues = adviceIssues(read.value, coverable, today);
+		if (issues.length > 0) {
+			const { limitBpm, ...typed } = read.value;
+			const values = { ...typed, limitBpm: limitBpm === null ? '' : String(limitBpm) };
+			return fail(400, { issues, values });
+		}
+		await advice.record(house.database, house.vault, runner.runnerId, read.value, now);
+		redirect(303, '/screening/result');
+	},
+	remove: async (event) => {
+		const { house, runner, now } = await situation(event);
+		const id = (await event.request.formData()).get('id');
+		const done =
+			typeof id === 'string' && (await advice.remove(house.database, runner.runnerId, id, now));
+		if (done !== 'removed') error(404, { code: 'not-found', message: 'not-found' });
+		redirect(303, '/screening/advice');
+	}
+};

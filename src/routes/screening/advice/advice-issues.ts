@@ -1,0 +1,33 @@
+import type { Issue } from '$lib/forms/read-form.ts';
+import { inForce } from '$lib/screening/advice-in-force.ts';
+import { compareDates } from '$lib/screening/calendar.ts';
+import type { Advice, AdviceRole, LocalDate } from '$lib/screening/types.ts';
+
+/** A reason that stands, who may cover it, and the first day from which advice about it counts. */
+export interface Coverable {
+	readonly reason: string;
+	readonly roles: readonly AdviceRole[];
+	readonly countsFrom: LocalDate | null;
+}
+
+type Typed = Omit<Advice, 'id' | 'recordedAt'>;
+
+/** What is wrong with advice that is well formed: it would lift nothing, and the person is told why. */
+export function adviceIssues(
+	typed: Typed,
+	coverable: readonly Coverable[],
+	today: LocalDate
+): readonly Issue[] {
+	if (compareDates(typed.givenOn, today) > 0) return [{ field: 'givenOn', code: 'in-the-future' }];
+	if (!inForce({ ...typed, id: '', recordedAt: 0 }, today)) {
+		return [{ field: 'givenOn', code: 'too-long-ago' }];
+	}
+	const known = coverable.filter(({ reason }) => typed.covers.includes(reason));
+	if (known.length < typed.covers.length) return [{ field: 'covers', code: 'unknown-option' }];
+	if (known.some(({ roles }) => !roles.includes(typed.role))) {
+		return [{ field: 'covers', code: 'wrong-role' }];
+	}
+	const isTooEarly = ({ countsFrom }: Coverable) =>
+		countsFrom !== null && compareDates(typed.givenOn, countsFrom) < 0;
+	return known.some(isTooEarly) ? [{ field: 'givenOn', code: 'before-the-sign' }] : [];
+}
