@@ -8,11 +8,19 @@ export default defineConfig({
 		projects: [
 			{
 				extends: true,
-				test: { name: 'unit', include: ['tests/unit/**/*.test.ts', 'tests/published/**/*.test.ts', 'tests/*.test.ts'] }
+				test: {
+					name: 'unit',
+					include: ['tests/unit/**/*.test.ts', 'tests/published/**/*.test.ts', 'tests/*.test.ts']
+				}
 			},
 			{
 				extends: true,
-				test: { name: 'server', include: ['tests/server/**/*.test.ts'], testTimeout: 30_000 }
+				test: {
+					name: 'server',
+					include: ['tests/server/**/*.test.ts'],
+					globalSetup: ['tests/server/postgres.ts'],
+					testTimeout: 30_000
+				}
 			}
 		]
 	}
