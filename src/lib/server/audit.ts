@@ -1,0 +1,60 @@
+import { randomUUID } from 'node:crypto';
+import type { Kysely } from 'kysely';
+import type { Database } from './database/tables.ts';
+
+/** What happened to a runner's record. Ids, versions and times; never an answer, never a status. */
+export type AuditWhat =
+	| 'consent.given'
+	| 'consent.withdrawn'
+	| 'result.stored'
+	| 'result.loosened'
+	| 'result.invalidated'
+	| 'result.loosened'
+	| 'event.recorded'
+	| 'event.withdrawn'
+	| 'advice.recorded'
+	| 'advice.removed'
+	| 'pulses.forgotten'
+	| 'device.linked'
+	| 'session.revoked'
+	| 'passkey.removed';
+
+export type AuditDetail = Readonly<Record<string, string | number>>;
+
+export interface AuditEntry {
+	readonly id: string;
+	readonly at: number;
+	readonly what: string;
+	readonly detail: AuditDetail;
+}
+
+export async function record(
+	database: Kysely<Database>,
+	runnerId: string,
+	now: number,
+	what: AuditWhat,
+	detail: AuditDetail = {}
+): Promise<void> {
+	await database
+		.insertInto('audit')
+		.values({
+			id: randomUUID(),
+			runner_id: runnerId,
+			at: now,
+			what,
+			detail: JSON.stringify(detail)
+		})
+		.execute();
+}
+
+/** The runner's own list, newest first. */
+export async function list(database: Kysely<Database>, runnerId: string): Promise<AuditEntry[]> {
+	const rows = await database
+		.selectFrom('audit')
+		.select(['id', 'at', 'what', 'detail'])
+		.where('runner_id', '=', runnerId)
+		.orderBy('at', 'desc')
+		.orderBy('id')
+		.execute();
+	return rows.map((row) => ({ ...row, detail: JSON.parse(row.detail) as AuditDetail }));
+}

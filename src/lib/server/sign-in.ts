@@ -1,0 +1,90 @@
+import { passkey } from '@better-auth/passkey';
+import { betterAuth } from 'better-auth';
+import { sveltekitCookies } from 'better-auth/svelte-kit';
+import { anonymous } from 'better-auth/plugins';
+import type { Kysely } from 'kysely';
+import { databaseType } from './database/dialect.ts';
+import type { Database } from './database/tables.ts';
+import { runnerSession } from './runner-session.ts';
+
+/** Where the sign-in endpoints live. */
+export const SIGN_IN_PATH = '/api/auth';
+
+/** The request's own address, set by us alone and used only to slow guessing down. */
+export const ADDRESS_HEADER = 'x-breathmark-address';
+
+/** The longest that browsers keep a cookie. A runner who skips a month stays signed in. */
+const SESSION_SECONDS = 400 * 24 * 60 * 60;
+const DAY_SECONDS = 24 * 60 * 60;
+
+/** The request that is being answered, as far as cookies go. Undefined outside a request. */
+export type RequestEvent = Parameters<typeof sveltekitCookies>[0];
+
+export interface SignInOptions {
+	readonly database: Kysely<Database>;
+	/** Signs cookies. Derived from the key of the house. */
+	readonly secret: string;
+	/** What people type, or null for this computer alone. */
+	readonly origin: string | null;
+	readonly port: number;
+	readonly requestEvent: RequestEvent;
+}
+
+/** The sign-in library, set up for runners without a name, an address or a password. */
+export function signInLibrary(options: SignInOptions) {
+	const { database, origin } = options;
+	return betterAuth({
+		appName: 'Breathmark',
+		baseURL: origin ?? `http://localhost:${options.port}`,
+		basePath: SIGN_IN_PATH,
+		trustedOrigins: origin ? [origin] : ['http://localhost:*', 'http://127.0.0.1:*'],
+		secret: options.secret,
+		database: { db: database, type: databaseType(database) },
+		telemetry: { enabled: false },
+		// Its messages may hold an address or a row; what fails is thrown and logged by us.
+		logger: { disabled: true },
+		session: {
+			expiresIn: SESSION_SECONDS,
+			updateAge: DAY_SECONDS,
+			// There is no password to ask for again, so an old session may add a passkey.
+			freshAge: 0
+		},
+		// A whole group shares the address of its hall.
+		rateLimit: {
+			enabled: true,
+			storage: 'database',
+			window: 60,
+			max: 300,
+			customRules: {
+				'/sign-in/anonymous': { window: 60, max: 60 },
+				'/passkey/verify-authentication': { window: 60, max: 60 }
+			}
+		},
+		// The address slows guessing down; it is not kept with the session.
+		databaseHooks: {
+			session: { create: { before: async (row) => ({ data: { ...row, ipAddress: '' } }) } }
+		},
+		advanced: {
+			cookiePrefix: 'breathmark',
+			useSecureCookies: origin?.startsWith('https:') ?? false,
+			ipAddress: { ipAddressHeaders: [ADDRESS_HEADER] },
+			disableOriginCheck: false,
+			disableCSRFCheck: false
+		},
+		plugins: [
+			anonymous({
+				// Reserved by RFC 2606: no mail can ever go there.
+				emailDomainName: 'runner.invalid',
+				generateName: () => 'Runner',
+				disableDeleteAnonymousUser: true
+			}),
+			passkey({
+				rpName: 'Breathmark',
+				origin,
+				authenticatorSelection: { residentKey: 'required', userVerification: 'preferred' }
+			}),
+			runnerSession(),
+			sveltekitCookies(options.requestEvent)
+		]
+	});
+}
