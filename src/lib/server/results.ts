@@ -1,0 +1,106 @@
+import type { Kysely, Selectable } from 'kysely';
+import { pickNewest } from '../screening/access.ts';
+import type { ScreeningResult } from '../screening/types.ts';
+import * as audit from './audit.ts';
+import type { Database } from './database/tables.ts';
+import * as shapes from './shapes.ts';
+import { Unreadable, type Place, type Vault } from './vault.ts';
+
+/**
+ * The result that counts: the newest completion, and of two at the same moment the strictest. An
+ * older result that arrives late changes nothing.
+ * @throws VaultClosed, Unreadable
+ */
+export async function newest(
+	database: Kysely<Database>,
+	vault: Vault,
+	runnerId: string
+): Promise<ScreeningResult | null> {
+	const rows = await database
+		.selectFrom('screening_result')
+		.selectAll()
+		.where('runner_id', '=', runnerId)
+		.where('completed_at', '=', (sub) =>
+			sub
+				.selectFrom('screening_result')
+				.select((of) => of.fn.max('completed_at').as('last'))
+				.where('runner_id', '=', runnerId)
+		)
+		.execute();
+	return pickNewest(rows.map((row) => resultOf(row, vault)));
+}
+
+/**
+ * Every result, newest first.
+ * @throws VaultClosed, Unreadable
+ */
+export async function list(
+	database: Kysely<Database>,
+	vault: Vault,
+	runnerId: string
+): Promise<ScreeningResult[]> {
+	const rows = await database
+		.selectFrom('screening_result')
+		.selectAll()
+		.where('runner_id', '=', runnerId)
+		.orderBy('completed_at', 'desc')
+		.orderBy('id')
+		.execute();
+	return rows.map((row) => resultOf(row, vault));
+}
+
+/**
+ * Ends every result of the runner, because their health or their plan changed, and deletes open
+ * answers: the questions start blank. Works with the vault closed.
+ */
+export async function invalidate(
+	database: Kysely<Database>,
+	runnerId: string,
+	now: number
+): Promise<void> {
+	await database.transaction().execute(async (step) => {
+		const { numUpdatedRows } = await step
+			.updateTable('screening_result')
+			.set({ invalidated_at: now })
+			.where('runner_id', '=', runnerId)
+			.where('invalidated_at', 'is', null)
+			.executeTakeFirst();
+		await step.deleteFrom('screening_draft').where('runner_id', '=', runnerId).execute();
+		if (numUpdatedRows) await audit.record(step, runnerId, now, 'result.invalidated');
+	});
+}
+
+/** Writes a finished result. Only a completion calls this. */
+export async function store(
+	database: Kysely<Database>,
+	vault: Vault,
+	runnerId: string,
+	result: ScreeningResult
+): Promise<void> {
+	const { invalidatedAt, ...kept } = result;
+	await database
+		.insertInto('screening_result')
+		.values({
+			id: kept.id,
+			runner_id: runnerId,
+			completed_at: kept.completedAt,
+			completed_on: kept.completedOn,
+			time_zone: kept.timeZone,
+			ruleset_id: kept.rulesetId,
+			ruleset_version: kept.rulesetVersion,
+			sealed: vault.seal(placeOf(runnerId, kept.id), shapes.result.parse(kept)),
+			invalidated_at: invalidatedAt
+		})
+		.execute();
+}
+
+function placeOf(runnerId: string, id: string): Place {
+	return { table: 'screening_result', owner: runnerId, row: id };
+}
+
+function resultOf(row: Selectable<Database['screening_result']>, vault: Vault): ScreeningResult {
+	const kept = vault.unseal(placeOf(row.runner_id, row.id), row.sealed, shapes.result);
+	// The columns only serve queries; one that differs from what was sealed was tampered with.
+	if (kept.completedAt !== row.completed_at) throw new Unreadable('screening_result');
+	return { ...kept, invalidatedAt: row.invalidated_at };
+}
