@@ -1,0 +1,71 @@
+import { relative, isAbsolute } from 'node:path';
+import type { Kysely } from 'kysely';
+import { openAuth, type Auth } from './auth.ts';
+import { migrate } from './database/migrate.ts';
+import { openDatabase } from './database/open.ts';
+import type { Database } from './database/tables.ts';
+import type { Environment } from './environment.ts';
+import { readOrMakeKeyFile } from './key-file.ts';
+import { deriveKey } from './keys.ts';
+import type { RequestEvent } from './sign-in.ts';
+import { StartRefused } from './start-refused.ts';
+import { sweepDaily } from './sweep.ts';
+import { openVault, type Vault } from './vault.ts';
+
+/** Everything that a request may need, opened once. */
+export interface House {
+	readonly environment: Environment;
+	readonly database: Kysely<Database>;
+	readonly vault: Vault;
+	readonly auth: Auth;
+	close(): Promise<void>;
+}
+
+/**
+ * Opens key, database, vault and sign-in, and begins to sweep. With the wrong key it opens all the
+ * same: `vault.state` tells, and health data is neither read nor written.
+ * @throws StartRefused with one line that says what to put right
+ */
+export async function openHouse(
+	environment: Environment,
+	requestEvent: RequestEvent
+): Promise<House> {
+	const key = environment.key ?? keyFromFile(environment);
+	const database = await openDatabase(environment);
+	try {
+		await migrate(database);
+		const vault = await openVault(database, key);
+		const auth = openAuth({
+			database,
+			secret: deriveKey(key, 'sign-in').toString('base64url'),
+			deviceCodeKey: deriveKey(key, 'device-code'),
+			origin: environment.origin,
+			port: environment.port,
+			requestEvent
+		});
+		const stopSweeping = sweepDaily(database, Date.now);
+		return {
+			environment,
+			database,
+			vault,
+			auth,
+			async close() {
+				stopSweeping();
+				await database.destroy();
+			}
+		};
+	} catch (error) {
+		await database.destroy();
+		throw error;
+	}
+}
+
+function keyFromFile({ keyFile, dataFolder }: Environment) {
+	const inside = relative(dataFolder, keyFile);
+	if (!inside.startsWith('..') && !isAbsolute(inside)) {
+		throw new StartRefused(
+			`The key file ${keyFile} lies in the data folder, where backups would copy both: move one of them.`
+		);
+	}
+	return readOrMakeKeyFile(keyFile);
+}

@@ -1,0 +1,59 @@
+import type { Kysely } from 'kysely';
+import type { Database } from './database/tables.ts';
+
+const DAY_MS = 24 * 60 * 60 * 1000;
+const UNUSED_ACCOUNT_MS = 7 * DAY_MS;
+
+/** Deletes what has ended: open answers, device codes, sessions, challenges, unused accounts. */
+export async function sweep(database: Kysely<Database>, now: number): Promise<void> {
+	await database.deleteFrom('screening_draft').where('expires_at', '<=', now).execute();
+	await database.deleteFrom('device_code').where('expires_at', '<=', now).execute();
+	await database.deleteFrom('session').where('expiresAt', '<=', new Date(now)).execute();
+	await database.deleteFrom('verification').where('expiresAt', '<=', new Date(now)).execute();
+	await database
+		.deleteFrom('rateLimit')
+		.where('lastRequest', '<=', now - DAY_MS)
+		.execute();
+	await unusedAccounts(database, now);
+}
+
+/** Sweeps now and every day. The timer keeps no process alive. Answers how to stop it. */
+export function sweepDaily(database: Kysely<Database>, clock: () => number): () => void {
+	const run = () => {
+		// What is left over goes with the next round; the message names no row.
+		sweep(database, clock()).catch((error: Error) => console.error(`sweep failed: ${error.name}`));
+	};
+	run();
+	const timer = setInterval(run, DAY_MS);
+	timer.unref();
+	return () => clearInterval(timer);
+}
+
+/**
+ * Somebody opened the first page and never came back: made over a week ago, not seen for a week,
+ * never consented, and no passkey to return with. Whatever else makes an account worth keeping
+ * belongs into this list.
+ */
+async function unusedAccounts(database: Kysely<Database>, now: number): Promise<void> {
+	const weekAgo = new Date(now - UNUSED_ACCOUNT_MS);
+	await database
+		.deleteFrom('user')
+		.where('createdAt', '<=', weekAgo)
+		.where(({ not, exists, selectFrom }) =>
+			not(
+				exists(
+					selectFrom('session')
+						.select('session.id')
+						.whereRef('session.userId', '=', 'user.id')
+						.where('session.updatedAt', '>', weekAgo)
+				)
+			)
+		)
+		.where(({ not, exists, selectFrom }) =>
+			not(exists(selectFrom('consent').select('consent.id').whereRef('runner_id', '=', 'user.id')))
+		)
+		.where(({ not, exists, selectFrom }) =>
+			not(exists(selectFrom('passkey').select('passkey.id').whereRef('userId', '=', 'user.id')))
+		)
+		.execute();
+}
