@@ -12,7 +12,7 @@ export function standardNormalPdf(z: number): number {
 
 /**
  * Share of the standard normal distribution below z. Hart's rational approximation in the form of
- * source west2005; within 1e-14 of the true share everywhere, and right in its leading digits far
+ * source west2005; within 1e-14 of the true share everywhere, and right in its first eight digits far
  * out in the lower tail too.
  * @example standardNormalCdf(1) // 0.8413447461
  */
