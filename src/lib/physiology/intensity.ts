@@ -11,8 +11,8 @@ export { axes, intensities, type CutPoints, type Intensity, type IntensityAxis }
 
 /**
  * What talking is usually like at each class. Coarse: on a treadmill sedentary adults still spoke
- * comfortably at 73 % of maximum and were unsure at 82 % (source foster2009), while others reach
- * well into vigorous. A talk answer outranks this and the pulse.
+ * comfortably at 73 % of maximum and were unsure at 82 % (source foster2009), young adults at 82 and
+ * 90 % (source quinn2011). A talk answer outranks this and the pulse.
  */
 export const usualTalkLevel: Readonly<Record<Intensity, TalkLevel>> = {
 	'very-light': 'comfortable',

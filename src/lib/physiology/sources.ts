@@ -103,14 +103,6 @@ export const sources = {
 		'10.1161/CIRCULATIONAHA.110.939249',
 		'Symptom-limited tests, so lower than a true maximum.'
 	),
-	loe2013: source(
-		'seen',
-		'Loe H, Rognmo O, Saltin B, Wisloff U',
-		2013,
-		'Aerobic capacity reference data in 3816 healthy men and women 20-90 years',
-		'PLoS One 8(5):e64319',
-		'10.1371/journal.pone.0064319'
-	),
 
 	// Reserve
 	karvonen1957: source(
@@ -200,15 +192,6 @@ export const sources = {
 	),
 
 	// Effort scales
-	borg1982: source(
-		'seen',
-		'Borg GA',
-		1982,
-		'Psychophysical bases of perceived exertion',
-		'Med Sci Sports Exerc 14(5):377-381',
-		null,
-		'Reference only.'
-	),
 	borgE2001: source(
 		'seen',
 		'Borg E',
@@ -217,29 +200,6 @@ export const sources = {
 		'Proc Annu Meet Int Soc Psychophysics 17',
 		null,
 		'16 men and 16 women on a cycle; abstract with the equation. Year and volume from memory.'
-	),
-	scherr2013: source(
-		'seen',
-		'Scherr J, Wolfarth B, Christle JW, Pressler A, Wagenpfeil S, Halle M',
-		2013,
-		"Associations between Borg's rating of perceived exertion and physiological measures of exercise intensity",
-		'Eur J Appl Physiol 113(1):147-155',
-		'10.1007/s00421-012-2421-x'
-	),
-	banister1991: source(
-		'secondary',
-		'Banister EW',
-		1991,
-		'Modeling elite athletic performance',
-		'In: Physiological Testing of the High-Performance Athlete, 403-424'
-	),
-	edwards1993: source('secondary', 'Edwards S', 1993, null, 'Book'),
-	foster1998: source(
-		'seen',
-		'Foster C',
-		1998,
-		'Monitoring training in athletes with reference to overtraining syndrome',
-		'Med Sci Sports Exerc 30(7):1164-1168'
 	),
 	foster2001: source(
 		'seen',
@@ -272,14 +232,6 @@ export const sources = {
 		2011,
 		'The Talk Test and its relationship with the ventilatory and lactate thresholds',
 		'J Sports Sci 29(11):1175-1182'
-	),
-	woltmann2015: source(
-		'seen',
-		'Woltmann ML, et al.',
-		2015,
-		null,
-		'J Strength Cond Res 29(5):1248-1254',
-		'10.1519/JSC.0000000000000811'
 	),
 	norman2001: source(
 		'seen',
@@ -369,30 +321,6 @@ export const sources = {
 		null,
 		'Litre form seen; form per kilogram second-hand.'
 	),
-	uth2004: source(
-		'seen',
-		'Uth N, Sorensen H, Overgaard K, Pedersen PK',
-		2004,
-		'Estimation of VO2max from the ratio between HRmax and HRrest - the Heart Rate Ratio Method',
-		'Eur J Appl Physiol 91(1):111-115'
-	),
-	jurca2005: source(
-		'seen',
-		'Jurca R, et al.',
-		2005,
-		'Assessing cardiorespiratory fitness without performing exercise testing',
-		'Am J Prev Med 29(3):185-193',
-		'10.1016/j.amepre.2005.06.004',
-		'Coefficients from memory.'
-	),
-	nes2011: source(
-		'secondary',
-		'Nes BM, et al.',
-		2011,
-		'Estimating VO2peak from a nonexercise prediction model: the HUNT Study, Norway',
-		'Med Sci Sports Exerc 43(11):2024-2030',
-		'10.1249/MSS.0b013e31821d3f6f'
-	),
 	katch1982: source(
 		'seen',
 		'Katch VL, Sady SS, Freedson P',
@@ -481,7 +409,6 @@ export const sources = {
 		'10.1177/20552076251367506',
 		'Ten adults with a chest recorder for 7 to 10 days: between-day variation 5 to 6 %; abstract.'
 	),
-	wilmore1996: source('seen', 'Wilmore JH, et al.', 1996, null, 'Med Sci Sports Exerc 28:829-835'),
 	deVan2005: source(
 		'seen',
 		'De Van AE, Lacy BK, Cortez-Cooper MY, Tanaka H',
@@ -490,15 +417,6 @@ export const sources = {
 		'Scand J Med Sci Sports 15(3):177-181',
 		null,
 		'20 young active adults; abstract. The 15 s wait comes from a secondary summary.'
-	),
-	norton1997: source(
-		'seen',
-		'Norton, et al.',
-		1997,
-		null,
-		'Med Sci Sports Exerc 29(5) suppl',
-		null,
-		'Self-palpation, n = 174.'
 	),
 
 	// Beginners

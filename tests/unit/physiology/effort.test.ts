@@ -26,6 +26,13 @@ describe('the effort scale', () => {
 		]);
 		expect(intensityOf('effort', 7)).toBe('vigorous');
 	});
+
+	it('is light at 3 and 4 and near-maximal from 9 (our own choice, no source)', () => {
+		expect(efforts.filter((effort) => intensityOf('effort', effort) === 'light')).toEqual([3, 4]);
+		expect(efforts.filter((effort) => intensityOf('effort', effort) === 'near-maximal')).toEqual([
+			9, 10
+		]);
+	});
 });
 
 describe('the 6-20 and the category-ratio scale', () => {
