@@ -6,6 +6,7 @@ export const openRoutes: ReadonlySet<string> = new Set([
 	'/',
 	'/account',
 	'/account/export',
+	'/account/gone',
 	'/api/auth/[...all]',
 	'/emergency-number',
 	'/link',

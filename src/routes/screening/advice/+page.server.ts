@@ -1,6 +1,6 @@
 import { error, fail, redirect, type RequestEvent } from '@sveltejs/kit';
 import { adviceForm } from '$lib/forms/advice.ts';
-import { readForm } from '$lib/forms/read-form.ts';
+import { readForm, type Typed } from '$lib/forms/read-form.ts';
 import { localDate } from '$lib/screening/calendar.ts';
 import * as advice from '$lib/server/advice.ts';
 import { gate } from '$lib/server/gate.ts';
@@ -34,7 +34,7 @@ export const actions: Actions = {
 		const issues = adviceIssues(read.value, coverable, today);
 		if (issues.length > 0) {
 			const { limitBpm, ...typed } = read.value;
-			const values = { ...typed, limitBpm: limitBpm === null ? '' : String(limitBpm) };
+			const values: Typed = { ...typed, limitBpm: limitBpm === null ? '' : String(limitBpm) };
 			return fail(400, { issues, values });
 		}
 		await advice.record(house.database, house.vault, runner.runnerId, read.value, now);

@@ -19,7 +19,7 @@ const goOn: ResultAction = { name: 'goOn', href: '/screening' };
 /** Every result has a way on; none is a dead end. */
 export function actionsFor(access: Access, draftIsOpen: boolean): readonly ResultAction[] {
 	if (access.allowed) {
-		const canBeLifted = access.liftable.length > 0;
+		const canBeLifted = access.liftable.some(({ roles }) => roles.length > 0);
 		return canBeLifted ? [bands, advice, doctor, change] : [bands, change];
 	}
 	switch (access.code) {

@@ -1,0 +1,92 @@
+import { fail, redirect, type RequestEvent } from '@sveltejs/kit';
+import { deleteForm, settingsForm } from '$lib/forms/account.ts';
+import { readForm } from '$lib/forms/read-form.ts';
+import * as account from '$lib/server/account.ts';
+import * as advice from '$lib/server/advice.ts';
+import * as audit from '$lib/server/audit.ts';
+import * as consents from '$lib/server/consents.ts';
+import * as events from '$lib/server/events.ts';
+import * as passkeys from '$lib/server/passkeys.ts';
+import * as screenings from '$lib/server/screenings.ts';
+import * as settings from '$lib/server/settings.ts';
+import { keep, visitor } from '$lib/server/visitor.ts';
+import type { Actions, PageServerLoad } from './$types';
+
+export const load: PageServerLoad = async ({ locals: { house, runner }, cookies, depends }) => {
+	depends('account');
+	const theme = cookies.get('theme') ?? 'system';
+	const { emergencyNumber, timeZone } = await visitor(house, runner, cookies);
+	if (runner === null) return { held: null, theme, emergencyNumber, timeZone, zones: [] };
+	const { database, vault } = house;
+	const { runnerId } = runner;
+	const open = vault.state === 'right';
+	return {
+		theme,
+		emergencyNumber,
+		timeZone,
+		zones: [...Intl.supportedValuesOf('timeZone'), 'UTC'],
+		held: {
+			vaultOpen: open,
+			results: open ? await screenings.list(database, vault, runnerId) : [],
+			events: open ? await events.list(database, vault, runnerId) : [],
+			advice: open ? await advice.list(database, vault, runnerId) : [],
+			consents: await consents.list(database, runnerId),
+			passkeys: await passkeys.list(database, runnerId),
+			history: await audit.list(database, runnerId)
+		}
+	};
+};
+
+/** Whoever has an account; anybody else is shown that there is none. */
+function needRunner({ locals }: RequestEvent) {
+	const { house, runner, now } = locals;
+	if (runner === null) redirect(303, '/account');
+	return { house, database: house.database, runner, runnerId: runner.runnerId, now };
+}
+
+export const actions: Actions = {
+	settings: async (event) => {
+		const { database, runnerId } = needRunner(event);
+		const read = readForm(await event.request.formData(), settingsForm);
+		if (!read.ok) return fail(400, { issues: read.issues });
+		const { theme, timeZone } = read.value;
+		keep(event.cookies, 'theme', theme, event.url.protocol === 'https:');
+		await settings.save(database, runnerId, { theme, timeZone });
+		redirect(303, '/account');
+	},
+	code: async (event) => {
+		const { house, runnerId, now } = needRunner(event);
+		return { made: await house.auth.createDeviceCode(runnerId, now) };
+	},
+	removePasskey: async (event) => {
+		const { database, runnerId, now } = needRunner(event);
+		const id = (await event.request.formData()).get('id');
+		if (typeof id === 'string') await passkeys.remove(database, runnerId, id, now);
+		redirect(303, '/account');
+	},
+	withdraw: async (event) => {
+		const { database, runnerId, now } = needRunner(event);
+		await consents.withdraw(database, runnerId, now);
+		redirect(303, '/account');
+	},
+	delete: async (event) => {
+		const { house, database, runnerId } = needRunner(event);
+		const read = readForm(await event.request.formData(), deleteForm);
+		if (!read.ok) return fail(400, { issues: read.issues });
+		await house.auth.signOut(event.request.headers);
+		await account.deleteAll(database, runnerId);
+		forgetPhone(event);
+		redirect(303, '/account/gone');
+	},
+	signOut: async (event) => {
+		const { house } = needRunner(event);
+		await house.auth.signOut(event.request.headers);
+		forgetPhone(event);
+		redirect(303, '/');
+	}
+};
+
+/** A shared phone keeps nothing of the person who leaves it. */
+function forgetPhone({ cookies }: RequestEvent) {
+	for (const name of ['emergency_number', 'time_zone', 'theme']) cookies.delete(name, { path: '/' });
+}

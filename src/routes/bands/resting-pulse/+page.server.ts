@@ -1,0 +1,88 @@
+import { fail, redirect, type RequestEvent } from '@sveltejs/kit';
+import { morningForm } from '$lib/forms/morning.ts';
+import { readForm, type Typed } from '$lib/forms/read-form.ts';
+import { limits } from '$lib/physiology/limits.ts';
+import { pulseFromCount } from '$lib/physiology/pulse-count.ts';
+import { restingFromMornings } from '$lib/physiology/resting.ts';
+import { roundHalfUp } from '$lib/physiology/units.ts';
+import { addMonths, compareDates, localDate } from '$lib/screening/calendar.ts';
+import type { LocalDate } from '$lib/screening/types.ts';
+import { gate } from '$lib/server/gate.ts';
+import * as profiles from '$lib/server/profiles.ts';
+import { visitor } from '$lib/server/visitor.ts';
+import { decimal } from '$words/dates.ts';
+import type { Actions, PageServerLoad } from './$types';
+
+/** Older mornings than this say little about today. Our own choice, no source. */
+const MONTHS_BACK = 3;
+
+async function open(event: Pick<RequestEvent, 'locals' | 'cookies'>) {
+	const { house, runner, now } = event.locals;
+	const access = await gate(house, runner, now);
+	if (!access.allowed || runner === null) redirect(303, '/screening/result');
+	const { timeZone } = await visitor(house, runner, event.cookies);
+	return { house, runner, now, access, today: localDate(now, timeZone) };
+}
+
+export const load: PageServerLoad = async (event) => {
+	const { house, runner, access, today } = await open(event);
+	if (!access.pulse.on) {
+		const state = access.pulse.reasons.every((id) => id === 'H-REST') ? 'ask-first' : 'off';
+		return { state, today, mean: null, mornings: [] };
+	}
+	const { mornings } = await profiles.load(house.database, house.vault, runner.runnerId);
+	const answer = restingFromMornings(mornings.map(({ bpm }) => bpm));
+	return {
+		state: answer.kind,
+		today,
+		mean:
+			answer.kind === 'known'
+				? {
+						bpm: roundHalfUp(answer.resting.bpm, 0),
+						spread: decimal(answer.resting.spreadBpm, 1),
+						mornings: answer.resting.mornings
+					}
+				: null,
+		mornings: mornings.map(({ bpm, on, method }) => ({ bpm, on, seconds: Number(method) }))
+	};
+};
+
+export const actions: Actions = {
+	add: async (event) => {
+		const { house, runner, now, access, today } = await open(event);
+		if (!access.pulse.on) redirect(303, '/bands/resting-pulse');
+		const read = readForm(await event.request.formData(), morningForm);
+		if (!read.ok) return fail(400, { issues: read.issues, values: read.values });
+		const { beats, seconds, on } = read.value;
+		const bpm = pulseFromCount(beats, seconds);
+		const issue = dateIssue(on, today) ?? pulseIssue(bpm);
+		if (issue !== null) {
+			const values: Typed = { beats: String(beats), seconds: String(seconds), on };
+			return fail(400, { issues: [issue], values });
+		}
+		const before = await profiles.load(house.database, house.vault, runner.runnerId);
+		const after = profiles.withMorning(before, { bpm, on, method: seconds });
+		await profiles.save(house.database, house.vault, runner.runnerId, after, now);
+		redirect(303, '/bands/resting-pulse');
+	},
+	remove: async (event) => {
+		const { house, runner, now } = await open(event);
+		const on = (await event.request.formData()).get('on');
+		const before = await profiles.load(house.database, house.vault, runner.runnerId);
+		const mornings = before.mornings.filter((morning) => morning.on !== on);
+		await profiles.save(house.database, house.vault, runner.runnerId, { ...before, mornings }, now);
+		redirect(303, '/bands/resting-pulse');
+	}
+};
+
+function dateIssue(on: LocalDate, today: LocalDate) {
+	if (compareDates(on, today) > 0) return { field: 'on', code: 'in-the-future' };
+	if (compareDates(on, addMonths(today, -MONTHS_BACK)) < 0) return { field: 'on', code: 'too-long-ago' };
+	return null;
+}
+
+function pulseIssue(bpm: number) {
+	const { low, high } = limits.restingBpm.plausible;
+	if (bpm < low) return { field: 'beats', code: 'too-low' };
+	return bpm > high ? { field: 'beats', code: 'too-high' } : null;
+}

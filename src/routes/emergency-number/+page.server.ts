@@ -1,0 +1,38 @@
+import { fail, redirect } from '@sveltejs/kit';
+import { emergencyNumberForm } from '$lib/forms/emergency-number.ts';
+import { readForm } from '$lib/forms/read-form.ts';
+import * as settings from '$lib/server/settings.ts';
+import { keep, visitor } from '$lib/server/visitor.ts';
+import type { Actions, PageServerLoad } from './$types';
+
+/** Where the page was opened from, and so where it leads back to. */
+const comingFrom: Readonly<Record<string, string>> = {
+	screening: '/screening',
+	emergency: '/screening/emergency',
+	safety: '/safety',
+	account: '/account'
+};
+
+export const load: PageServerLoad = async ({ locals: { house, runner }, cookies, url }) => ({
+	chosen: (await visitor(house, runner, cookies)).emergencyNumber,
+	from: url.searchParams.get('from') ?? ''
+});
+
+export const actions: Actions = {
+	default: async ({ request, cookies, url, locals: { house, runner } }) => {
+		const form = await request.formData();
+		const other = form.get('other');
+		const picked = form.get('number');
+		if (picked === 'other') form.set('number', typeof other === 'string' ? other : '');
+		const read = readForm(form, emergencyNumberForm);
+		if (!read.ok) {
+			const values = { picked: String(picked ?? ''), other: typeof other === 'string' ? other.slice(0, 60) : '' };
+			return fail(400, { issues: read.issues, values });
+		}
+		keep(cookies, 'emergency_number', read.value.number, url.protocol === 'https:');
+		if (runner !== null) {
+			await settings.save(house.database, runner.runnerId, { emergencyNumber: read.value.number });
+		}
+		redirect(303, comingFrom[String(form.get('from'))] ?? '/safety');
+	}
+};

@@ -1,0 +1,2 @@
+// Passkeys need script; the code works without.
+export const csr = true;

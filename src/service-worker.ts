@@ -1,0 +1,62 @@
+/// <reference no-default-lib="true"/>
+/// <reference lib="esnext" />
+/// <reference lib="webworker" />
+import { build, version } from '$service-worker';
+
+/**
+ * Keeps what must work without a network: the urgent signs, the signs to stop, and a page that says
+ * that there is none. Nothing personal is kept: the pages are fetched without cookies.
+ */
+const worker = globalThis.self as unknown as ServiceWorkerGlobalScope;
+
+const CACHE = `breathmark-${version}`;
+const PAGES = ['/screening', '/safety', '/offline'];
+const ASSETS = new Set(build);
+
+worker.addEventListener('install', (event) => {
+	event.waitUntil(fill().then(() => worker.skipWaiting()));
+});
+
+worker.addEventListener('activate', (event) => {
+	event.waitUntil(dropOld().then(() => worker.clients.claim()));
+});
+
+worker.addEventListener('fetch', (event) => {
+	const { request } = event;
+	const url = new URL(request.url);
+	if (url.origin !== worker.location.origin) return;
+	if (ASSETS.has(url.pathname)) event.respondWith(asset(request));
+	else if (request.mode === 'navigate') event.respondWith(page(request, url.pathname));
+});
+
+async function fill() {
+	const cache = await caches.open(CACHE);
+	await cache.addAll(build);
+	await Promise.all(
+		PAGES.map(async (path) => {
+			const answer = await fetch(path, { credentials: 'omit', cache: 'no-store' });
+			if (!answer.ok) throw new Error(`${path} answered ${answer.status}`);
+			await cache.put(path, answer);
+		})
+	);
+}
+
+async function dropOld() {
+	const names = await caches.keys();
+	await Promise.all(names.filter((name) => name !== CACHE).map((name) => caches.delete(name)));
+}
+
+/** Files with a hash in their name never change. */
+async function asset(request: Request): Promise<Response> {
+	return (await caches.match(request)) ?? fetch(request);
+}
+
+/** The network first, so that a result is never an old one; without a network what was kept. */
+async function page(request: Request, path: string): Promise<Response> {
+	try {
+		return await fetch(request);
+	} catch {
+		const kept = request.method === 'GET' && PAGES.includes(path) ? path : '/offline';
+		return (await caches.match(kept)) ?? Response.error();
+	}
+}
