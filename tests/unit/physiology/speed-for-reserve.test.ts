@@ -55,6 +55,13 @@ describe('speed for a target in reserve', () => {
 		expect(answer).toHaveProperty('highMetresPerMinute', expect.closeTo(112, 9));
 	});
 
+	it('keeps a walk that reaches the target from its gentle edge on, up to 7 km/h', () => {
+		// 40 % of reserve at 30 takes 106 m/min, 59 % takes 156.
+		const answer = speedForReserve(target({}));
+		expect(answer).toMatchObject({ kind: 'range', highMetresPerMinute: FASTEST_WALK });
+		expect(answer).toHaveProperty('lowMetresPerMinute', expect.closeTo(106, 9));
+	});
+
 	it('offers an incline to a walker who would have to run, and it asks for exactly the target', () => {
 		const fit = target({ capacity: capacityOf(40) });
 		const answer = speedForReserve(fit);
