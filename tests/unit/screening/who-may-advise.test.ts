@@ -1,0 +1,62 @@
+import { describe, expect, test } from 'vitest';
+import { currentRuleset } from '$lib/screening/rulesets/index.ts';
+import type { AdviceRole, ReasonKind } from '$lib/screening/types.ts';
+import { liftableBy, mayCover, whoMayAdvise } from '$lib/screening/who-may-advise.ts';
+
+/*
+ * The project's own table, common practice, no source: a sign of illness needs a doctor; a condition
+ * a doctor or nurse; an injury a doctor or physiotherapist; pregnancy a doctor or midwife; an age
+ * rule any of these or a qualified exercise professional; medicine a doctor, nurse or pharmacist.
+ */
+const table: readonly (readonly [AdviceRole, string])[] = [
+	//                        symptom condition injury pregnancy age medicine wait
+	['doctor', /*            */ 'yes yes yes yes yes yes no'],
+	['nurse', /*             */ 'no yes no no yes yes no'],
+	['physiotherapist', /*   */ 'no no yes no yes no no'],
+	['midwife', /*           */ 'no no no yes yes no no'],
+	['pharmacist', /*        */ 'no no no no no yes no'],
+	['exercise-professional', 'no no no no yes no no']
+];
+const kinds: readonly ReasonKind[] = [
+	'symptom',
+	'condition',
+	'injury',
+	'pregnancy',
+	'age',
+	'medicine',
+	'wait'
+];
+
+const cells = table.flatMap(([role, row]) =>
+	row.split(' ').map((cell, place) => [role, kinds[place]!, cell === 'yes'] as const)
+);
+
+test.each(cells)('%s about %s: %s', (role, kind, may) => {
+	expect(mayCover(role, kind)).toBe(may);
+});
+
+test('the table has no other kinds', () => {
+	expect(Object.keys(whoMayAdvise).sort()).toEqual([...kinds].sort());
+});
+
+test('a role that does not exist covers nothing', () => {
+	for (const kind of kinds) expect(mayCover('coach' as never, kind)).toBe(false);
+});
+
+describe('every reason that only advice can lift has somebody who may', () => {
+	const asking = currentRuleset.rules.filter(
+		(rule) => rule.does === 'outcome' && ['SEEK_ADVICE', 'CLEARED_WALK'].includes(rule.outcome)
+	);
+
+	test.each(asking)('$id', (rule) => {
+		expect(liftableBy([rule as never])[0]?.roles).toContain('doctor');
+	});
+});
+
+test('an emergency and most pulse reasons name nobody', () => {
+	const named = (id: string) =>
+		liftableBy(currentRuleset.rules.filter((rule) => rule.id === id) as never)[0]?.roles;
+	expect(named('R-NOW')).toEqual([]);
+	expect(named('H-MEDS')).toEqual([]);
+	expect(named('H-REST')).toEqual(['doctor', 'nurse']);
+});
