@@ -1,12 +1,12 @@
 import { sequence } from '@sveltejs/kit/hooks';
 import type { ServerInit } from '@sveltejs/kit';
 import { house } from '$lib/server/house.ts';
-import { explainFault } from '$lib/server/perimeter/explain-fault.ts';
-import { neverKept } from '$lib/server/perimeter/never-kept.ts';
-import { openOrShut } from '$lib/server/perimeter/open-or-shut.ts';
-import { pageLook } from '$lib/server/perimeter/page-look.ts';
-import { safeConnection } from '$lib/server/perimeter/safe-connection.ts';
-import { whoAsks } from '$lib/server/perimeter/who-asks.ts';
+import { explainFault } from './perimeter/explain-fault.ts';
+import { neverKept } from './perimeter/never-kept.ts';
+import { openOrShut } from './perimeter/open-or-shut.ts';
+import { pageLook } from './perimeter/page-look.ts';
+import { safeConnection } from './perimeter/safe-connection.ts';
+import { whoAsks } from './perimeter/who-asks.ts';
 
 // Opened at start, so that a bad folder or key is told at once and not to the first visitor.
 export const init: ServerInit = async () => {

@@ -1,3 +1,5 @@
+import { intensities, intensityRange } from '$lib/physiology/intensity.ts';
+
 /** The band of a swell, in beats a minute. A null low edge means "anything under". */
 export interface SwellBand {
 	readonly lowBpm: number | null;
@@ -19,14 +21,11 @@ const MIDDLE = 68;
 const THIN = 6;
 const THICK = 58;
 
-/** Fractions of reserve where the classes of intensity begin (ACSM, Garber 2011). */
-const CLASSES: readonly { name: string; from: number; to: number }[] = [
-	{ name: 'very-light', from: 0, to: 0.3 },
-	{ name: 'light', from: 0.3, to: 0.4 },
-	{ name: 'moderate', from: 0.4, to: 0.6 },
-	{ name: 'vigorous', from: 0.6, to: 0.9 },
-	{ name: 'near-maximal', from: 0.9, to: 1 }
-];
+/** The classes of intensity along the reserve, 0 to 1. */
+const CLASSES = intensities.map((name) => {
+	const { from, below } = intensityRange('reservePercent', name);
+	return { name, from: (from ?? 0) / 100, to: (below ?? 100) / 100 };
+});
 
 const halfThickness = (fraction: number) => THIN + (THICK - THIN) * fraction;
 const at = (fraction: number) => Math.round(fraction * WIDTH * 10) / 10;

@@ -5,7 +5,7 @@ import { pulseBandIfMaximumIs } from '$lib/guidance/pulse-band.ts';
 import type { PulseBand } from '$lib/guidance/pulse-band.ts';
 import { phaseTargets, type PhaseKind } from '$lib/outing/phase.ts';
 import { roundHalfUp } from '$lib/physiology/units.ts';
-import { percent } from '$words/dates.ts';
+import { percent, wholePercent } from '$words/dates.ts';
 import { speedView, type SpeedView, type Units } from './speed-view.ts';
 
 export type { SpeedView, Units };
@@ -102,7 +102,7 @@ function bandView({ low, high, cutByCareTeam }: PulseBand): PulseBandView {
 		highSpreadBpm: whole(high.spreadBpm),
 		lowCount: low === null ? null : whole(low.count15),
 		highCount: whole(high.count15),
-		lowShare: low === null ? null : percent(low.fraction),
+		lowShare: low === null ? null : wholePercent(low.fraction),
 		highShare: percent(high.fraction),
 		cutByCareTeam
 	};

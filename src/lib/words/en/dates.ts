@@ -24,6 +24,9 @@ export const decimal = (value: number, decimals: number) =>
 		maximumFractionDigits: decimals
 	}).format(value);
 
+/** 0.62 as "62". */
+export const wholePercent = (fraction: number) => String(Math.round(fraction * 100));
+
 /** 0.62 as "62 %". */
 export const percent = (fraction: number) => `${Math.round(fraction * 100)} %`;
 

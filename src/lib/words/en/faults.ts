@@ -40,3 +40,9 @@ export const faults: Record<string, { title: string; text: string }> = {
 
 export const faultId = (id: string) => `If you report this, give this number: ${id}`;
 export const faultHome = 'Go to the start page';
+
+/** The whole message of a fault, for a page that has no room for more. */
+export const faultText = (code: string) => {
+	const fault = faults[code] ?? faults.unexpected;
+	return `${fault?.title}. ${fault?.text}`;
+};

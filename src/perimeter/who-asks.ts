@@ -1,6 +1,6 @@
 import type { Handle } from '@sveltejs/kit';
 import { building } from '$app/environment';
-import { house } from '../house.ts';
+import { house } from '$lib/server/house.ts';
 
 /** Gives the request its house, its clock and its person. */
 export const whoAsks: Handle = async ({ event, resolve }) => {

@@ -1,4 +1,5 @@
 import { error, type Handle } from '@sveltejs/kit';
+import { faultText } from '$words/faults.ts';
 
 const THIS_COMPUTER = new Set(['localhost', '127.0.0.1', '[::1]']);
 
@@ -9,7 +10,7 @@ const THIS_COMPUTER = new Set(['localhost', '127.0.0.1', '[::1]']);
 export const safeConnection: Handle = ({ event, resolve }) => {
 	const { protocol, hostname } = event.url;
 	if (protocol !== 'https:' && !THIS_COMPUTER.has(hostname)) {
-		error(403, { code: 'needs-https', message: 'needs-https' });
+		error(403, { code: 'needs-https', message: faultText('needs-https') });
 	}
 	return resolve(event);
 };

@@ -1,5 +1,6 @@
 import { error, redirect, type Handle, type RequestEvent } from '@sveltejs/kit';
-import { gate } from '../gate.ts';
+import { gate } from '$lib/server/gate.ts';
+import { faultText } from '$words/faults.ts';
 import { openRoutes } from './open-routes.ts';
 
 /** The screening gate at the door. It is asked again where personal numbers are read. */
@@ -8,13 +9,11 @@ export const openOrShut: Handle = async ({ event, resolve }) => {
 	if (route === null || openRoutes.has(route)) return resolve(event);
 	const { locals } = event;
 	const access = await gate(locals.house, locals.runner, locals.now);
-	if (access.allowed) return resolve(event);
-	if ('fault' in access) error(503, { code: 'vault', message: 'vault' });
-	return sendAway(event);
+	return access.allowed ? resolve(event) : sendAway(event);
 };
 
 /** A page leads to the result, which says why; anything else is refused without a word more. */
 function sendAway({ request }: RequestEvent): never {
 	if (request.method === 'GET' || request.method === 'HEAD') redirect(303, '/screening/result');
-	error(403, { code: 'closed', message: 'closed' });
+	error(403, { code: 'closed', message: faultText('closed') });
 }
