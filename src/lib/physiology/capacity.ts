@@ -60,7 +60,10 @@ export function measuredCapacity(mlPerKgPerMinute: number): CapacityAnswer<Speed
 	return plausibleOrRefused({ mlPerKgPerMinute, spread, basis: 'measured' });
 }
 
-/** The capacity as an answer, unless nobody has such a one: then a number behind it is mistaken. */
+/**
+ * The capacity as an answer, unless nobody has such a one: then a number behind it is mistaken.
+ * @example plausibleOrRefused({ mlPerKgPerMinute: 2, spread: 5.7, basis: 'questions' }).kind // 'refused'
+ */
 export function plausibleOrRefused<Known extends Capacity>(capacity: Known): CapacityAnswer<Known> {
 	if (withinPlausible('capacity', capacity.mlPerKgPerMinute)) {
 		return { kind: 'capacity', capacity };

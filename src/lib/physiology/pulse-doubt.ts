@@ -43,6 +43,8 @@ export function spreadOfDoubt(doubt: Doubt): number {
  * pulseAfter with its doubt carried along (first-order propagation of errors): each doubt of the
  * start shrinks as the start is forgotten, that of the steady pulse grows as it is neared, and the
  * time constant in force adds what one spread of it moves the pulse by.
+ * @example doubtfulPulseAfter({ bpm: 100, doubt: noDoubt }, { bpm: 140, doubt: { ...noDoubt, maximum: 5 } }, 57.6).doubt.maximum // 3.1606
+ * @example doubtfulPulseAfter({ bpm: 100, doubt: noDoubt }, { bpm: 140, doubt: { ...noDoubt, maximum: 5 } }, 57.6).doubt.risingTau // -6.0291
  */
 export function doubtfulPulseAfter(
 	start: DoubtfulPulse,
@@ -58,7 +60,10 @@ export function doubtfulPulseAfter(
 	};
 }
 
-/** pulseArea with its doubt carried along, in beats a minute times seconds. */
+/**
+ * pulseArea with its doubt carried along, in beats a minute times seconds.
+ * @example doubtfulPulseArea({ bpm: 100, doubt: noDoubt }, { bpm: 140, doubt: { ...noDoubt, maximum: 5 } }, 57.6).doubt.maximum // 105.9493
+ */
 export function doubtfulPulseArea(
 	start: DoubtfulPulse,
 	steady: DoubtfulPulse,
@@ -74,7 +79,10 @@ export function doubtfulPulseArea(
 	};
 }
 
-/** Two areas one after the other: what is uncertain in both adds up before it is squared. */
+/**
+ * Two areas one after the other: what is uncertain in both adds up before it is squared.
+ * @example joinedAreas({ bpm: 10, doubt: { ...noDoubt, maximum: 1 } }, { bpm: 20, doubt: { ...noDoubt, maximum: 2 } }).doubt.maximum // 3
+ */
 export function joinedAreas(first: DoubtfulPulse, second: DoubtfulPulse): DoubtfulPulse {
 	return { bpm: first.bpm + second.bpm, doubt: mixed(first.doubt, 1, second.doubt, 1, 0, true) };
 }

@@ -333,16 +333,16 @@ export const sources = {
 	kellerThesis: source(
 		'seen',
 		'Keller',
-		2000,
+		null,
 		null,
 		'Thesis on walking tests',
 		null,
-		'Year not shown; the one-mile walk misjudged adults of 18 to 29.'
+		'The one-mile walk misjudged adults of 18 to 29.'
 	),
 	submaximalTextbooks: source(
 		'memory',
 		'Various textbooks',
-		2000,
+		null,
 		null,
 		'Teaching of submaximal tests: two or three stages, a line carried to the maximum',
 		null,

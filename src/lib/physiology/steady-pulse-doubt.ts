@@ -12,6 +12,8 @@ export type DoubtfulSteadyPulse =
 /**
  * targetAtFraction with its doubt by source: maximum weighs by the fraction, resting by the rest.
  * @throws RangeError as targetAtFraction
+ * @example pulseAtReserve(0.5, { resting: { bpm: 70, spreadBpm: 3 }, maximum: { bpm: 180, spreadBpm: 11.4 }, capacity: null }).bpm // 125
+ * @example pulseAtReserve(0.5, { resting: { bpm: 70, spreadBpm: 3 }, maximum: { bpm: 180, spreadBpm: 11.4 }, capacity: null }).doubt.maximum // 5.7
  */
 export function pulseAtReserve(fraction: number, runner: RunnerPulse): DoubtfulPulse {
 	const { resting, maximum } = runner;
@@ -28,6 +30,7 @@ export function pulseAtReserve(fraction: number, runner: RunnerPulse): DoubtfulP
  * steadyPulse with its doubt by source. At a given speed more capacity lowers the fraction of
  * reserve, and a costlier gait raises it; a fraction that the person holds depends on neither.
  * @throws RangeError as steadyPulse
+ * @example doubtfulSteadyPulse({ kind: 'speed', gait: 'run', speedMetresPerMinute: 80, grade: 0 }, { resting: { bpm: 70, spreadBpm: 3 }, maximum: { bpm: 180, spreadBpm: 11.4 }, capacity: { mlPerKgPerMinute: 35.5, spread: 2, basis: 'walk-check' } }).doubt.capacity // -3.4375
  */
 export function doubtfulSteadyPulse(demand: Demand, runner: RunnerPulse): DoubtfulSteadyPulse {
 	const steady = steadyPulse(demand, runner);

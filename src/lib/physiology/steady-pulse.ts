@@ -68,6 +68,7 @@ export function steadyPulse(demand: Demand, runner: RunnerPulse): SteadyPulse {
 /**
  * The phases of an outing as steps of the pulse, or the first phase that has no estimate, counted
  * from zero. An illustration; as steadyPulse.
+ * @example pulseSteps([{ durationSeconds: 60, demand: { kind: 'reserve', reserveFraction: 0.5 } }], { resting: { bpm: 70, spreadBpm: 3 }, maximum: { bpm: 180, spreadBpm: 11.4 }, capacity: null }).steps // [{ durationSeconds: 60, steadyBpm: 125 }]
  */
 export function pulseSteps(phases: readonly DemandingPhase[], runner: RunnerPulse): PulseSteps {
 	const steps: PulseStep[] = [];
