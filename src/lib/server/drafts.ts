@@ -110,6 +110,7 @@ function changed(before: Draft | null, one: OneAnswer, now: number): Draft {
 }
 
 function withAnswer(answers: Answers, { questionId, answer }: OneAnswer): Answers {
+	shapes.questionId.parse(questionId);
 	const rest = Object.entries(answers).filter(([id]) => id !== questionId);
 	return Object.fromEntries(answer === undefined ? rest : [...rest, [questionId, answer]]);
 }

@@ -9,6 +9,8 @@ import type { Database } from './database/tables.ts';
 import * as shapes from './shapes.ts';
 import type { Place, Vault } from './vault.ts';
 
+export { TAKE_BACK_MS as WITHDRAW_WITHIN_MS } from '../screening/event-stands.ts';
+
 export interface RecordedEvent extends HealthEvent, shapes.EventWords {}
 
 export interface NewEvent extends shapes.EventWords {

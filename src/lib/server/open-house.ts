@@ -50,7 +50,7 @@ export async function openHouse(
 			vault,
 			auth,
 			async close() {
-				stopSweeping();
+				await stopSweeping();
 				await database.destroy();
 			}
 		};

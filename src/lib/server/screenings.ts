@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { Kysely } from 'kysely';
 import { localDate } from '../screening/calendar.ts';
+import type { Concluded } from '../screening/concluded.ts';
 import type { Answers, ScreeningResult } from '../screening/types.ts';
 import * as audit from './audit.ts';
 import * as consents from './consents.ts';
@@ -14,11 +15,6 @@ import type { Vault } from './vault.ts';
 export { invalidate, list, newest } from './results.ts';
 
 /** What the rules made of the answers. */
-export type Concluded = Omit<
-	ScreeningResult,
-	'id' | 'completedAt' | 'completedOn' | 'timeZone' | 'invalidatedAt'
->;
-
 export type Decision =
 	| { readonly kind: 'result'; readonly result: Concluded; readonly pulseOff: boolean }
 	/** Something is missing: the open answers stay. */

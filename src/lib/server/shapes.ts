@@ -9,9 +9,11 @@ import type { Advice, Answers, LocalDate, ScreeningResult } from '../screening/t
 
 export const localDate: z.ZodType<LocalDate> = z.string().refine(isLocalDate);
 
+export const questionId = z.string().regex(/^[a-z][a-z0-9_.-]{0,79}$/i);
+
 /** Lengths are far above what any form sends: they bound a row, they do not judge an answer. */
 export const answers: z.ZodType<Answers> = z.record(
-	z.string().regex(/^[a-z][a-z0-9_.-]{0,79}$/i),
+	questionId,
 	z.union([z.string().max(400), z.number(), z.array(z.string().max(80)).max(60)])
 );
 

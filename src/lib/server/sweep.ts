@@ -17,16 +17,26 @@ export async function sweep(database: Kysely<Database>, now: number): Promise<vo
 	await unusedAccounts(database, now);
 }
 
-/** Sweeps now and every day. The timer keeps no process alive. Answers how to stop it. */
-export function sweepDaily(database: Kysely<Database>, clock: () => number): () => void {
+/**
+ * Sweeps now and every day. The timer keeps no process alive.
+ * @returns how to stop it; resolves once a sweep that is on has ended
+ */
+export function sweepDaily(database: Kysely<Database>, clock: () => number): () => Promise<void> {
+	let last: Promise<void> = Promise.resolve();
 	const run = () => {
+		const now = clock();
 		// What is left over goes with the next round; the message names no row.
-		sweep(database, clock()).catch((error: Error) => console.error(`sweep failed: ${error.name}`));
+		last = last
+			.then(() => sweep(database, now))
+			.catch((error: Error) => console.error(`sweep failed: ${error.name}`));
 	};
 	run();
 	const timer = setInterval(run, DAY_MS);
 	timer.unref();
-	return () => clearInterval(timer);
+	return () => {
+		clearInterval(timer);
+		return last;
+	};
 }
 
 /**

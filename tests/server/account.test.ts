@@ -1,0 +1,216 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { sql } from 'kysely';
+import { describe, expect, it } from 'vitest';
+import * as account from '$lib/server/account.ts';
+import * as advice from '$lib/server/advice.ts';
+import * as consents from '$lib/server/consents.ts';
+import { checkpoint } from '$lib/server/database/checkpoint.ts';
+import { SQLITE_FILE } from '$lib/server/database/open.ts';
+import * as deviceCodes from '$lib/server/device-codes.ts';
+import * as drafts from '$lib/server/drafts.ts';
+import * as events from '$lib/server/events.ts';
+import * as passkeys from '$lib/server/passkeys.ts';
+import * as profiles from '$lib/server/profiles.ts';
+import * as screenings from '$lib/server/screenings.ts';
+import * as sessions from '$lib/server/sessions.ts';
+import * as settings from '$lib/server/settings.ts';
+import { openVault, VaultClosed } from '$lib/server/vault.ts';
+import * as wellAgain from '$lib/server/well-again.ts';
+import { DATABASES, DAY, freshKey, inHouse, NOW, type InHouse } from './in-house.ts';
+import { screened, ZONE } from './sample.ts';
+
+const CODE_KEY = Buffer.alloc(32, 7);
+
+/** A word in an answer that must never be found on the disk. */
+const MARKER = 'marker-in-an-answer-5f3a';
+const NAME = 'Marker-in-a-name-5f3a';
+
+/** Puts a row of this runner into every table that can hold one. */
+async function fill(here: InHouse): Promise<string> {
+	const { database, vault } = here;
+	const runner = await here.runner();
+	await screened(here, runner);
+	const answer = { questionId: 'a.word', answer: MARKER, rulesetId: '2026-11', revision: null };
+	await drafts.save(database, vault, runner, answer, NOW);
+	const sign = { source: 'prompter', signs: [MARKER], happenedAt: NOW, timeZone: ZONE } as const;
+	await events.record(database, vault, runner, sign, NOW);
+	const words = { givenOn: '2026-11-20', role: 'doctor', scope: 'walk', limitBpm: 111 } as const;
+	await advice.record(database, vault, runner, { ...words, covers: [MARKER] }, NOW);
+	await wellAgain.record(database, runner, '2026-11-25', NOW);
+	const profile = { ...profiles.EMPTY, weightKilograms: 71.5 };
+	await profiles.save(database, vault, runner, profile, NOW);
+	await settings.save(database, runner, { name: NAME, theme: 'dark' });
+	await deviceCodes.create(database, CODE_KEY, runner, NOW);
+	await signInRows(here, runner);
+	return runner;
+}
+
+async function signInRows({ database }: InHouse, runner: string): Promise<void> {
+	const [at, later] = [new Date(NOW), new Date(NOW + DAY)];
+	const times = { createdAt: at, updatedAt: at };
+	await database
+		.insertInto('session')
+		.values({ ...times, id: `${runner}-s`, userId: runner, token: `${runner}-t`, expiresAt: later })
+		.execute();
+	const account_ = { accountId: 'x', providerId: 'x' };
+	await database
+		.insertInto('account')
+		.values({ ...times, ...account_, id: `${runner}-a`, userId: runner })
+		.execute();
+	const key = { publicKey: 'x', credentialID: 'x', counter: 0, deviceType: 'singleDevice' };
+	await database
+		.insertInto('passkey')
+		.values({ ...key, id: `${runner}-p`, userId: runner, backedUp: false, createdAt: at })
+		.execute();
+	const value = JSON.stringify({ type: 'registration', userData: { id: runner } });
+	await database
+		.insertInto('verification')
+		.values({ ...times, id: `${runner}-v`, identifier: 'x', value, expiresAt: later })
+		.execute();
+}
+
+/** Every row of every table as text, by table. */
+async function everything({ database }: InHouse): Promise<Record<string, string[]>> {
+	const tables = await database.introspection.getTables();
+	const rows = tables.map(async ({ name }) => {
+		const all = await sql`select * from ${sql.table(name)}`.execute(database);
+		return [name, all.rows.map((row) => JSON.stringify(row))] as const;
+	});
+	return Object.fromEntries(await Promise.all(rows));
+}
+
+const tablesWith = (rows: Record<string, string[]>, text: string) =>
+	Object.keys(rows)
+		.filter((table) => rows[table]?.some((row) => row.includes(text)))
+		.sort();
+
+describe.each(DATABASES)('an account on %s', (type) => {
+	const here = inHouse(type);
+
+	it('is deleted from every table, and no other one is touched', async () => {
+		const [gone, stays] = [await fill(here), await fill(here)];
+		const before = await everything(here);
+		const kinds = Object.keys(before).filter((table) => !table.startsWith('kysely_'));
+		// All but the two that belong to nobody: a new table has to join `fill` above.
+		const owned = kinds.filter((table) => table !== 'rateLimit' && table !== 'vault_check').sort();
+		expect(tablesWith(before, gone)).toEqual(owned);
+		expect(tablesWith(before, stays)).toEqual(owned);
+		await account.deleteAll(here.database, gone);
+		const after = await everything(here);
+		expect(tablesWith(after, gone)).toEqual([]);
+		for (const table of owned) {
+			const of = (rows: typeof before) => rows[table]?.filter((row) => row.includes(stays));
+			expect(of(after)).toEqual(of(before));
+		}
+	});
+
+	it('is deleted with the vault closed too', async () => {
+		const gone = await fill(here);
+		await openVault(here.database, freshKey());
+		await account.deleteAll(here.database, gone);
+		expect(tablesWith(await everything(here), gone)).toEqual([]);
+	});
+
+	it('deleted twice is deleted', async () => {
+		const gone = await fill(here);
+		await account.deleteAll(here.database, gone);
+		await account.deleteAll(here.database, gone);
+		await account.deleteAll(here.database, 'nobody');
+	});
+
+	it('is exported whole, in the open, without what would let another sign in', async () => {
+		const runner = await fill(here);
+		const all = await account.exportAll(here.database, here.vault, runner, NOW);
+		const text = JSON.stringify(all);
+		expect(JSON.parse(text)).toEqual(all);
+		expect(all).toMatchObject({
+			runnerId: runner,
+			settings: { name: NAME },
+			consents: [{ kind: 'answers' }],
+			openAnswers: { answers: { 'a.word': MARKER } },
+			results: [{ status: 'CLEARED_ALL', ageYears: 34 }],
+			events: [{ signs: [MARKER] }],
+			advice: [{ limitBpm: 111 }],
+			wellAgain: ['2026-11-25'],
+			profile: { weightKilograms: 71.5 },
+			sessions: [{ id: `${runner}-s` }],
+			passkeys: [{ id: `${runner}-p` }]
+		});
+		expect(all.history.map(({ what }) => what)).toContain('result.stored');
+		expect(text).not.toContain(`${runner}-t`);
+		expect(text).not.toContain('publicKey');
+	});
+
+	it('is not exported with the wrong key', async () => {
+		const runner = await fill(here);
+		const wrong = await openVault(here.database, freshKey());
+		await expect(account.exportAll(here.database, wrong, runner, NOW)).rejects.toThrow(VaultClosed);
+	});
+
+	it('of somebody else gives nothing, whatever is asked', async () => {
+		const { database, vault } = here;
+		const [mine, other] = [await fill(here), await here.runner()];
+		const sign = (await events.list(database, vault, mine))[0]?.id ?? '';
+		const said = (await advice.list(database, vault, mine))[0]?.id ?? '';
+		const before = await everything(here);
+
+		expect(await events.withdraw(database, other, sign, NOW)).toBe('not-found');
+		expect(await advice.remove(database, other, said, NOW)).toBe('not-found');
+		expect(await sessions.revoke(database, other, `${mine}-s`, NOW)).toBe('not-found');
+		expect(await sessions.revokeOthers(database, other, 'none', NOW)).toBe(0);
+		expect(await passkeys.remove(database, other, `${mine}-p`, NOW)).toBe('not-found');
+		await drafts.discard(database, other);
+		await screenings.invalidate(database, other, NOW);
+		await consents.withdraw(database, other, NOW);
+		await profiles.forgetPulses(database, vault, other, NOW);
+		expect(tablesWith(await everything(here), mine)).toEqual(tablesWith(before, mine));
+
+		const {
+			exportedAt: _,
+			runnerId: __,
+			history: ___,
+			consents: ____,
+			...seen
+		} = await account.exportAll(database, vault, other, NOW);
+		expect(seen).toEqual({
+			settings: settings.UNSET,
+			openAnswers: null,
+			results: [],
+			events: [],
+			advice: [],
+			wellAgain: [],
+			profile: profiles.EMPTY,
+			sessions: [],
+			passkeys: []
+		});
+		for (const [table, rows] of Object.entries(await everything(here))) {
+			const of = (all: readonly string[] = []) => all.filter((row) => row.includes(mine));
+			expect(of(rows)).toEqual(of(before[table]));
+		}
+	});
+});
+
+describe('the SQLite files', () => {
+	const here = inHouse('sqlite');
+	const onDisk = (suffix: string) =>
+		readFileSync(join(here.place.dataFolder, SQLITE_FILE + suffix)).toString('latin1');
+
+	it('never hold an answer that can be read', async () => {
+		await fill(here);
+		expect(onDisk('') + onDisk('-wal')).not.toContain(MARKER);
+		await checkpoint(here.database);
+		expect(onDisk('')).toContain(NAME);
+		expect(onDisk('') + onDisk('-wal')).not.toContain(MARKER);
+	});
+
+	it('hold nothing of an account that was deleted, not even its name', async () => {
+		const runner = await fill(here);
+		await settings.save(here.database, runner, { name: 'Gone-without-a-trace' });
+		expect(onDisk('') + onDisk('-wal')).toContain('Gone-without-a-trace');
+		await account.deleteAll(here.database, runner);
+		const left = onDisk('') + onDisk('-wal');
+		expect(left).not.toContain('Gone-without-a-trace');
+		expect(left).not.toContain(runner);
+	});
+});
