@@ -3,7 +3,7 @@ import type { PhaseBand } from '$lib/guidance/phase-band.ts';
 import type { PulseBasis } from '$lib/guidance/pulse-basis.ts';
 import { pulseBandIfMaximumIs } from '$lib/guidance/pulse-band.ts';
 import type { PulseBand } from '$lib/guidance/pulse-band.ts';
-import { phaseTargets, type PhaseKind } from '$lib/outing/phase.ts';
+import { phaseTargets, type PhaseKind, type TalkTarget } from '$lib/outing/phase.ts';
 import { roundHalfUp } from '$lib/physiology/units.ts';
 import { percent, wholePercent } from '$words/dates.ts';
 import { speedView, type SpeedView, type Units } from './speed-view.ts';
@@ -27,6 +27,7 @@ export interface PulseBandView {
 
 export interface PhaseView {
 	readonly kind: PhaseKind;
+	readonly talk: TalkTarget;
 	readonly effort: { readonly low: number; readonly high: number };
 	readonly byItsEnd: boolean;
 	readonly pulse: PulseBandView | null;
@@ -75,6 +76,7 @@ export function pulseView(basis: PulseBasis): PulseView {
 export function phaseView(phase: PhaseBand, units: Units): PhaseView {
 	return {
 		kind: phase.kind,
+		talk: phase.talk,
 		effort: phase.effort,
 		byItsEnd: phase.byItsEnd,
 		pulse: phase.pulse === null ? null : bandView(phase.pulse),

@@ -4,7 +4,7 @@ export const bands = {
 	headRun: (until: string) => `may run until ${until}`,
 	headTalk: (until: string) => `may run, by talk, until ${until}`,
 	headWalk: (until: string) => `may walk until ${until}`,
-	talkFirst: 'How you can talk comes first, the pulse second.',
+	talkFirst: 'How you can talk comes first.',
 	bpm: 'bpm',
 	bpmLong: 'beats a minute',
 	range: (low: number, high: number) => `${low}–${high}`,

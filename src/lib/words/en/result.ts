@@ -1,4 +1,5 @@
 import type { AccessCode, AdviceRole } from '$lib/screening/types.ts';
+import { faults } from './faults.ts';
 
 interface ResultWords {
 	title: string;
@@ -73,11 +74,8 @@ export const results: Record<AccessCode | 'BY_TALK' | 'WALK_PLAN', ResultWords> 
 		next: ['Go on with the questions.']
 	},
 	NOT_ELIGIBLE: {
-		title: 'This is for adults',
-		what: [
-			'Our questions were not made for people under 18. We stored none of your other answers.',
-			'A younger person needs questions made for them, and a parent or carer.'
-		],
+		title: faults['not-eligible']?.title ?? '',
+		what: [faults['not-eligible']?.text ?? ''],
 		next: ['Ask your group, a school or a doctor about a way for young people.']
 	},
 	NO_RESULT: {
@@ -134,10 +132,8 @@ export const result = {
 		well: 'I feel well again',
 		again: 'Answer again',
 		start: 'Answer the first questions',
-		goOn: 'Go on with the questions',
-		startOver: 'Start again'
+		goOn: 'Go on with the questions'
 	},
-	typo: 'If that was a slip of the finger, start again.',
 	closedByAdvice:
 		'You wrote down advice that says: nothing yet, not before you are seen again. It closes until you remove it, when you have been seen.',
 	contestTitle: 'If you think this is wrong',

@@ -7,6 +7,7 @@ import { checkAnswer } from '$lib/screening/validate-answer.ts';
 import { visibleQuestions } from '$lib/screening/visible-questions.ts';
 import * as drafts from '$lib/server/drafts.ts';
 import * as screenings from '$lib/server/screenings.ts';
+import { faultText } from '$words/faults.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { formInProgress, URGENT_GOOD_FOR_MS, URGENT_QUESTION } from '../../form-in-progress.ts';
 
@@ -60,7 +61,7 @@ export const actions: Actions = {
 		if (evaluate(currentRuleset, answers).status === 'NOT_ELIGIBLE') {
 			await drafts.discard(house.database, runner.runnerId);
 			await screenings.invalidate(house.database, runner.runnerId, now);
-			return { notEligible: true };
+			error(403, { code: 'not-eligible', message: faultText('not-eligible') });
 		}
 		if (now - draft.touchedAt > URGENT_GOOD_FOR_MS) redirect(303, '/screening');
 		redirect(303, placeAfter(question, answers, form.get('from') === 'check'));
