@@ -14,6 +14,8 @@ export interface Kept {
 export class Browser {
 	readonly jar = new Map<string, Kept>();
 	readonly auth: Auth;
+	/** What the sign-in library complained about. */
+	readonly reports: string[] = [];
 
 	constructor(database: Kysely<Database>, origin: string | null = ORIGIN) {
 		const cookies = {
@@ -26,7 +28,8 @@ export class Browser {
 			port: 3000,
 			secret: 'a-secret-for-tests-alone-a-secret-for-tests',
 			deviceCodeKey: Buffer.alloc(32, 9),
-			requestEvent: () => ({ cookies }) as unknown as PageEvent
+			requestEvent: () => ({ cookies }) as unknown as PageEvent,
+			report: (line) => this.reports.push(line)
 		});
 	}
 

@@ -300,6 +300,19 @@ describe.each(DATABASES)('the sign-in endpoints on %s', (type) => {
 		expect(await visitor.auth.session(visitor.headers())).not.toBeNull();
 	});
 
+	it('report in one line what went wrong, without a cookie or a row', async () => {
+		const visitor = new Browser(here.database);
+		await visitor.auth.signInAnonymous(visitor.headers());
+		const { value } = visitor.jar.get(COOKIE) ?? { value: '' };
+		const broken = new Browser(here.database.withSchema('no_such_schema'));
+		broken.keep(COOKIE, value, {});
+		await expect(broken.auth.session(broken.headers())).rejects.toThrow();
+		expect(broken.reports).not.toEqual([]);
+		const said = broken.reports.join();
+		expect(said).toMatch(/^sign-in: [^\n]+$/);
+		expect(said).not.toContain(value.slice(0, 8));
+	});
+
 	it('slow down one address, however it calls itself, and not another', async () => {
 		const visitor = new Browser(here.database);
 		const ask = (address: string, i: number) =>

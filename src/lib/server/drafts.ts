@@ -53,7 +53,7 @@ export async function load(
 		// Starting again is safe; guessing at an answer is not.
 		if (!(error instanceof Unreadable)) throw error;
 	}
-	await discard(database, runnerId);
+	await take(database, runnerId, row.revision);
 	return null;
 }
 

@@ -41,7 +41,8 @@ export async function openHouse(
 			deviceCodeKey: deriveKey(key, 'device-code'),
 			origin: environment.origin,
 			port: environment.port,
-			requestEvent
+			requestEvent,
+			report: console.error
 		});
 		const stopSweeping = sweepDaily(database, Date.now);
 		return {

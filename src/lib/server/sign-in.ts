@@ -1,3 +1,4 @@
+import { randomBytes } from 'node:crypto';
 import { passkey } from '@better-auth/passkey';
 import { betterAuth } from 'better-auth';
 import { sveltekitCookies } from 'better-auth/svelte-kit';
@@ -28,6 +29,8 @@ export interface SignInOptions {
 	readonly origin: string | null;
 	readonly port: number;
 	readonly requestEvent: RequestEvent;
+	/** Hears in one line what went wrong inside the library. */
+	readonly report: (line: string) => void;
 }
 
 /** The sign-in library, set up for runners without a name, an address or a password. */
@@ -41,8 +44,11 @@ export function signInLibrary(options: SignInOptions) {
 		secret: options.secret,
 		database: { db: database, type: databaseType(database) },
 		telemetry: { enabled: false },
-		// Its messages may hold an address or a row; what fails is thrown and logged by us.
-		logger: { disabled: true },
+		logger: {
+			log: (level, message, ...causes) => {
+				if (level === 'error') options.report(line(message, causes));
+			}
+		},
 		session: {
 			expiresIn: SESSION_SECONDS,
 			updateAge: DAY_SECONDS,
@@ -73,8 +79,8 @@ export function signInLibrary(options: SignInOptions) {
 		},
 		plugins: [
 			anonymous({
-				// Reserved by RFC 2606: no mail can ever go there.
-				emailDomainName: 'runner.invalid',
+				// Reserved by RFC 2606: no mail can ever go there. A passkey shows it where no name is given.
+				generateRandomEmail: () => `runner-${randomBytes(6).toString('hex')}@runner.invalid`,
 				generateName: () => 'Runner',
 				disableDeleteAnonymousUser: true
 			}),
@@ -87,4 +93,14 @@ export function signInLibrary(options: SignInOptions) {
 			sveltekitCookies(options.requestEvent)
 		]
 	});
+}
+
+/** Name and code of what went wrong, and never its values: they may be a row or a cookie. */
+function line(message: string, causes: readonly unknown[]): string {
+	const names = causes.filter((cause) => cause instanceof Error).map(nameOf);
+	return ['sign-in:', message.split('\n')[0], ...names].join(' ');
+}
+
+function nameOf(error: Error & { code?: unknown }): string {
+	return typeof error.code === 'string' ? `${error.name} ${error.code}` : error.name;
 }

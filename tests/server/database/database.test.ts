@@ -25,7 +25,8 @@ describe.each(DATABASES)('the tables on %s', (type) => {
 			secret: 's'.repeat(43),
 			origin: null,
 			port: 3000,
-			requestEvent: () => undefined as never
+			requestEvent: () => undefined as never,
+			report: () => {}
 		});
 		const asked = await getMigrations(library.options);
 		expect(asked.toBeCreated).toEqual([]);
@@ -41,7 +42,8 @@ describe.each(DATABASES)('the tables on %s', (type) => {
 			secret: 's'.repeat(43),
 			origin: null,
 			port: 3000,
-			requestEvent: () => undefined as never
+			requestEvent: () => undefined as never,
+			report: () => {}
 		});
 		const asked = await getMigrations(library.options);
 		expect(asked.toBeCreated.map(({ table }) => table).sort()).toEqual([
@@ -131,8 +133,11 @@ describe('a data folder', () => {
 	it('is made when it is missing, for its owner alone', async () => {
 		const dataFolder = join(folder, 'a', 'data');
 		const database = await openDatabase({ dataFolder, databaseUrl: null });
+		await migrate(database);
 		expect(existsSync(join(dataFolder, SQLITE_FILE))).toBe(true);
 		expect(statSync(dataFolder).mode & 0o077).toBe(0);
+		expect(statSync(join(dataFolder, SQLITE_FILE)).mode & 0o777).toBe(0o600);
+		expect(statSync(join(dataFolder, `${SQLITE_FILE}-wal`)).mode & 0o077).toBe(0);
 		await database.destroy();
 	});
 

@@ -1,4 +1,4 @@
-import { accessSync, constants, mkdirSync } from 'node:fs';
+import { accessSync, closeSync, constants, mkdirSync, openSync } from 'node:fs';
 import { join } from 'node:path';
 import { Kysely, sql } from 'kysely';
 import { StartRefused } from '../start-refused.ts';
@@ -24,7 +24,10 @@ function openSqlite(folder: string): Kysely<Database> {
 	try {
 		mkdirSync(folder, { recursive: true, mode: 0o700 });
 		accessSync(folder, constants.R_OK | constants.W_OK | constants.X_OK);
-		return new Kysely<Database>({ dialect: sqliteDialect(join(folder, SQLITE_FILE)) });
+		const path = join(folder, SQLITE_FILE);
+		// Names and sessions are not sealed: a new file is for its owner alone, whatever the folder.
+		closeSync(openSync(path, 'a', 0o600));
+		return new Kysely<Database>({ dialect: sqliteDialect(path) });
 	} catch (error) {
 		throw new StartRefused(
 			`The data folder ${folder} cannot be used (${reasonOf(error)}): set DATA_FOLDER to one that can be written.`
