@@ -4,6 +4,7 @@ import type { Ruleset } from './ruleset.ts';
 import { rulesetById } from './rulesets/index.ts';
 import { strictestStatus } from './strictness.ts';
 import type { Answers, LocalDate, ScreeningResult } from './types.ts';
+import { answerIssue } from './validate-answer.ts';
 
 /** Whether a stored result still counts on a day, and under which rules it was made. */
 export type Standing =
@@ -64,9 +65,12 @@ function keptFactsAgree(result: ScreeningResult, ruleset: Ruleset): boolean {
 	const decided = ruleset.rules.filter(({ when }) =>
 		[...questionsIn(when, ruleset)].every((question) => Object.hasOwn(facts, question))
 	);
+	const isAnswered = ([id, fact]: readonly [string, unknown]) => {
+		const question = ruleset.questions.find((one) => one.id === id);
+		return question !== undefined && answerIssue(question, fact) === null;
+	};
 	return (
-		Object.hasOwn(ruleset.planLimits, result.plan) &&
-		Number.isInteger(result.ageYears) &&
+		Object.entries(facts).every(isAnswered) &&
 		ruleset.gates.every(({ when }) => !holds(when, ruleset, facts)) &&
 		decided.every(({ id, when }) => holds(when, ruleset, facts) === result.reasons.includes(id))
 	);

@@ -194,6 +194,7 @@ describe('a stored result counts', () => {
 		['a moment that does not exist', { completedAt: Number.NaN }],
 		['a zone that does not exist', { timeZone: 'Mars/Olympus' }],
 		['a plan that does not exist', { plan: 'sprint' as never }],
+		['an activity that was lost', { activity: true as never }],
 		['an age under 18', { ageYears: 17 }],
 		['an age that is not whole', { ageYears: 34.5 }],
 		['an age at which its rules would say more', { ageYears: 46, activity: hardly() }],
