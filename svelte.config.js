@@ -13,10 +13,7 @@ export default {
 				'script-src': ['self'],
 				'style-src': ['self'],
 				// Kit's route announcer carries one inline style attribute; exactly that one is allowed.
-				'style-src-attr': [
-					'unsafe-hashes',
-					'sha256-S8qMpvofolR8Mpjy4kQvEm7m1q8clzU4dfDH0AmvZjo='
-				],
+				'style-src-attr': ['unsafe-hashes', 'sha256-S8qMpvofolR8Mpjy4kQvEm7m1q8clzU4dfDH0AmvZjo='],
 				'img-src': ['self', 'data:'],
 				'font-src': ['self'],
 				'connect-src': ['self'],

@@ -58,7 +58,9 @@ export class House {
 		child.stderr?.on('data', print);
 		await new Promise<void>((opened, failed) => {
 			child.stdout?.on('data', () => this.printed.includes('Breathmark is at') && opened());
-			child.once('exit', (code) => failed(new Error(`the server ended (${code}): ${this.printed}`)));
+			child.once('exit', (code) =>
+				failed(new Error(`the server ended (${code}): ${this.printed}`))
+			);
 		});
 	}
 

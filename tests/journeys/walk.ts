@@ -68,7 +68,10 @@ export async function answer(page: Page, answers: Answers) {
 	}
 	await Promise.all([
 		page.waitForEvent('load'),
-		page.locator('form button').filter({ hasText: /Next question|Keep this answer/ }).click()
+		page
+			.locator('form button')
+			.filter({ hasText: /Next question|Keep this answer/ })
+			.click()
 	]);
 }
 

@@ -5,7 +5,10 @@ export const settingsForm = z.object({
 	theme: oneOf(['system', 'light', 'dark']),
 	timeZone: z
 		.string({ error: 'missing' })
-		.refine((zone) => Intl.supportedValuesOf('timeZone').includes(zone) || zone === 'UTC', 'unknown-option')
+		.refine(
+			(zone) => Intl.supportedValuesOf('timeZone').includes(zone) || zone === 'UTC',
+			'unknown-option'
+		)
 });
 
 export const deleteForm = z.object({ sure: ticked });
@@ -15,5 +18,10 @@ export const deviceCodeForm = z.object({
 	code: z
 		.string({ error: 'missing' })
 		.transform((code) => code.replace(/[\s-]/g, '').toUpperCase())
-		.pipe(z.string().min(1, 'missing').regex(/^[0-9A-Z]{8}$/, 'wrong'))
+		.pipe(
+			z
+				.string()
+				.min(1, 'missing')
+				.regex(/^[0-9A-Z]{8}$/, 'wrong')
+		)
 });

@@ -5,7 +5,14 @@ import { calendarDate, oneOf, optional, wholeNumber } from './fields.ts';
 /** What a professional said, as the runner writes it down. */
 export const adviceForm = z.object({
 	givenOn: calendarDate,
-	role: oneOf(['doctor', 'nurse', 'physiotherapist', 'midwife', 'pharmacist', 'exercise-professional']),
+	role: oneOf([
+		'doctor',
+		'nurse',
+		'physiotherapist',
+		'midwife',
+		'pharmacist',
+		'exercise-professional'
+	]),
 	scope: oneOf(['none', 'walk', 'walkrun', 'all']),
 	covers: z.array(z.string().max(40)).min(1, 'nothing-covered').max(60),
 	limitBpm: optional(wholeNumber({ low: 60, high: limits.maximumBpm.plausible.high }))

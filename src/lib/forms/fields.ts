@@ -9,7 +9,8 @@ interface Range {
 }
 
 const typed = z.string({ error: 'missing' }).trim();
-const empty = z.union([z.undefined(), z.literal('')]).transform(() => null);
+const emptyAsNull = (typed: unknown) =>
+	typed === undefined || (typeof typed === 'string' && typed.trim() === '') ? null : typed;
 
 /** A number as people type it: 62,5 and 62.5 are the same. */
 const number = typed
@@ -24,7 +25,8 @@ export const decimalNumber = ({ low, high }: Range) =>
 	number.pipe(z.number().min(low, 'too-low').max(high, 'too-high'));
 
 /** The same field, left empty: null. */
-export const optional = <Schema extends z.ZodType>(schema: Schema) => z.union([empty, schema]);
+export const optional = <Schema extends z.ZodType>(schema: Schema) =>
+	z.preprocess(emptyAsNull, schema.nullable());
 
 export const oneOf = <const Options extends readonly [string, ...string[]]>(options: Options) =>
 	z.enum(options, { error: (issue) => (issue.input === undefined ? 'missing' : 'unknown-option') });

@@ -36,7 +36,8 @@ export function guide(
 	const settling = settlingIn(access.startEffort === 'moderate' && access.run, daysSinceEachWalk);
 	const pulse = pulseBasis(access, profile);
 	const kinds = phasesFor(access, settling);
-	const ceiling = settling.kind !== 'going-on' && access.ceiling === 'vigorous' ? 'vigorous' : 'moderate';
+	const ceiling =
+		settling.kind !== 'going-on' && access.ceiling === 'vigorous' ? 'vigorous' : 'moderate';
 	return {
 		open: true,
 		mayRun: access.run,

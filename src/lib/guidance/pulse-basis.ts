@@ -52,6 +52,7 @@ function withMaximum(resting: Resting, access: OpenAccess, profile: RunnerProfil
 			? ageMaximum(access.ageYears)
 			: testedMaximum(profile.supervisedMaximumBpm);
 	const reserveBpm = maximum.bpm - resting.bpm;
-	if (reserveBpm < limits.reserveBpm.plausible.low) return { kind: 'not-yet', why: 'measure-again' };
+	if (reserveBpm < limits.reserveBpm.plausible.low)
+		return { kind: 'not-yet', why: 'measure-again' };
 	return { kind: 'on', resting, maximum, careTeamLimitBpm: access.pulse.careTeamLimitBpm };
 }

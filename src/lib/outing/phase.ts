@@ -1,11 +1,7 @@
 import type { Gait } from '../physiology/metabolic-cost.ts';
 
 export type PhaseKind =
-	| 'warm-up-walk'
-	| 'brisk-walk'
-	| 'steady-run'
-	| 'recovery-walk'
-	| 'cool-down-walk';
+	'warm-up-walk' | 'brisk-walk' | 'steady-run' | 'recovery-walk' | 'cool-down-walk';
 
 export type TalkTarget = 'comfortable' | 'comfortable-then-with-breaths' | 'comfortable-by-the-end';
 

@@ -88,5 +88,6 @@ export const actions: Actions = {
 
 /** A shared phone keeps nothing of the person who leaves it. */
 function forgetPhone({ cookies }: RequestEvent) {
-	for (const name of ['emergency_number', 'time_zone', 'theme']) cookies.delete(name, { path: '/' });
+	for (const name of ['emergency_number', 'time_zone', 'theme'])
+		cookies.delete(name, { path: '/' });
 }

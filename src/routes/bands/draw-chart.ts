@@ -1,11 +1,4 @@
-import {
-	BarController,
-	BarElement,
-	CategoryScale,
-	Chart,
-	LinearScale,
-	Tooltip
-} from 'chart.js';
+import { BarController, BarElement, CategoryScale, Chart, LinearScale, Tooltip } from 'chart.js';
 import type { PulseBandView } from './view.ts';
 
 Chart.register(BarController, BarElement, CategoryScale, LinearScale, Tooltip);

@@ -21,12 +21,31 @@ interface Shown {
 
 /** A speed as it is shown, in the runner's own units, rounded once. */
 export type SpeedView =
-	| ({ readonly kind: 'natural'; readonly high: string | null; readonly fastPace: string | null } & Shown)
-	| ({ readonly kind: 'range'; readonly high: string; readonly fastPace: string; readonly spread: string } & Shown)
-	| { readonly kind: 'incline'; readonly percent: string; readonly speed: string; readonly unit: string }
+	| ({
+			readonly kind: 'natural';
+			readonly high: string | null;
+			readonly fastPace: string | null;
+	  } & Shown)
+	| ({
+			readonly kind: 'range';
+			readonly high: string;
+			readonly fastPace: string;
+			readonly spread: string;
+	  } & Shown)
+	| {
+			readonly kind: 'incline';
+			readonly percent: string;
+			readonly speed: string;
+			readonly unit: string;
+	  }
 	| { readonly kind: 'too-fast-to-walk' }
 	| { readonly kind: 'no-walk-this-gentle' }
-	| { readonly kind: 'no-run-this-gentle'; readonly longest: string | null; readonly at: string; readonly unit: string };
+	| {
+			readonly kind: 'no-run-this-gentle';
+			readonly longest: string | null;
+			readonly at: string;
+			readonly unit: string;
+	  };
 
 export function speedView(speed: SpeedAdvice, units: Units): SpeedView {
 	const show = (metresPerMinute: number) => decimal(inUnit(metresPerMinute, units), 1);
@@ -91,5 +110,7 @@ const inUnit = (metresPerMinute: number, { speed }: Units) =>
 
 const paceOf = (metresPerMinute: number, { pace }: Units) =>
 	minutesAndSeconds(
-		Math.round(60 * (pace === 'min/km' ? minutesPerKm(metresPerMinute) : minutesPerMile(metresPerMinute)))
+		Math.round(
+			60 * (pace === 'min/km' ? minutesPerKm(metresPerMinute) : minutesPerMile(metresPerMinute))
+		)
 	);

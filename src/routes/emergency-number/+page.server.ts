@@ -26,7 +26,10 @@ export const actions: Actions = {
 		if (picked === 'other') form.set('number', typeof other === 'string' ? other : '');
 		const read = readForm(form, emergencyNumberForm);
 		if (!read.ok) {
-			const values = { picked: String(picked ?? ''), other: typeof other === 'string' ? other.slice(0, 60) : '' };
+			const values = {
+				picked: String(picked ?? ''),
+				other: typeof other === 'string' ? other.slice(0, 60) : ''
+			};
 			return fail(400, { issues: read.issues, values });
 		}
 		keep(cookies, 'emergency_number', read.value.number, url.protocol === 'https:');

@@ -9,7 +9,9 @@ const AGES = [20, 30, 40, 50, 60, 70];
 
 /** Rendered from the same data as the code: a table here cannot drift from what is computed. */
 export const load: PageServerLoad = () => ({
-	formulas: maximumPredictions.map(({ source }) => `${sources[source].authors.split(' ')[0]} ${sources[source].year}`),
+	formulas: maximumPredictions.map(
+		({ source }) => `${sources[source].authors.split(' ')[0]} ${sources[source].year}`
+	),
 	maxima: AGES.map((age) => ({
 		age,
 		bpm: maximumPredictions.map(({ predict }) => roundHalfUp(predict(age), 0))

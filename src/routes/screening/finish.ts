@@ -23,7 +23,13 @@ export async function finish(event: RequestEvent, runner: Signed): Promise<never
 	const { house, now } = event.locals;
 	const { timeZone } = await visitor(house, runner, event.cookies);
 	const { database, vault } = house;
-	const done = await screenings.complete(database, vault, runner.runnerId, { decide, timeZone }, now);
+	const done = await screenings.complete(
+		database,
+		vault,
+		runner.runnerId,
+		{ decide, timeZone },
+		now
+	);
 	if (done.kind === 'incomplete') redirect(303, '/screening/check');
 	redirect(303, '/screening/result');
 }

@@ -88,7 +88,8 @@ export const link = {
 	replaces: 'This phone already holds another account. The code puts the other one in its place.',
 	issues: {
 		missing: 'Type the code.',
-		wrong: 'This code does not work. It may be mistyped, used, or older than ten minutes. Make a new one.',
+		wrong:
+			'This code does not work. It may be mistyped, used, or older than ten minutes. Make a new one.',
 		'too-many': 'Too many tries. Wait ten minutes and make a new code.'
 	} as Record<string, string>
 };

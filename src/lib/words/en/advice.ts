@@ -41,7 +41,8 @@ export const advice = {
 		'unknown-option': 'Pick one of the choices.',
 		'nothing-covered': 'Tick at least one reason.',
 		'wrong-role': 'This person cannot cover that reason. See who can, beside each one.',
-		'before-the-sign': 'For a sign like this, the advice has to be from the day of your answers or later.',
+		'before-the-sign':
+			'For a sign like this, the advice has to be from the day of your answers or later.',
 		'not-a-number': 'Type a number, or leave it empty.',
 		'not-whole': 'Type a whole number, or leave it empty.',
 		'too-low': 'That is lower than a walking pulse. Please look at it again.',

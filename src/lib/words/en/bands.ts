@@ -42,8 +42,7 @@ export const bands = {
 		spread: (by: string, unit: string) => `give or take ${by} ${unit}`,
 		incline: (percent: string, speed: string, unit: string) =>
 			`Walking on the flat would have to be faster than people walk. Try ${speed} ${unit} with an incline of ${percent} %.`,
-		noRunThisGentle:
-			'There is no run this gentle for you yet: short runs with walks between.',
+		noRunThisGentle: 'There is no run this gentle for you yet: short runs with walks between.',
 		longest: (time: string, speed: string, unit: string) =>
 			`Runs of up to ${time} at ${speed} ${unit} should stay inside your band, with about two minutes of walking between.`,
 		tooFast: 'Walking cannot bring you here, not even uphill. Go by the line.',
@@ -122,7 +121,13 @@ export const bands = {
 	ifLess: (bpm: number) => `${bpm}, ten less`,
 	ifSame: (bpm: number) => `${bpm}, as estimated`,
 	ifMore: (bpm: number) => `${bpm}, ten more`,
-	units: { change: 'Change units', 'km/h': 'km/h', mph: 'mph', 'min/km': 'min/km', 'min/mile': 'min/mile' },
+	units: {
+		change: 'Change units',
+		'km/h': 'km/h',
+		mph: 'mph',
+		'min/km': 'min/km',
+		'min/mile': 'min/mile'
+	},
 	stop: 'Signs to stop',
 	print: 'Print my bands',
 	careTitle: 'Take care of this'

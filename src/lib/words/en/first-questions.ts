@@ -8,7 +8,8 @@ export const firstQuestions = {
 	next: 'Next question',
 	toCheck: 'Check your answers',
 	save: 'Keep this answer',
-	privacy: 'No page shows your answers to a coach. A coach sees only: may run, may walk, or not today.',
+	privacy:
+		'No page shows your answers to a coach. A coach sees only: may run, may walk, or not today.',
 	years: 'years',
 	resumed: 'We kept your place. Your answers are kept for 7 days from the day you began.',
 	urgentAgain: 'It has been a while, so we ask the urgent question again.'

@@ -23,7 +23,13 @@ export const methods = {
 		vigorous: 'vigorous',
 		'near-maximal': 'near-maximal'
 	} as Record<string, string>,
-	classColumns: { name: 'Class', reserve: '% of reserve', maximum: '% of maximum', mets: 'METs', rpe: 'RPE 6–20' },
+	classColumns: {
+		name: 'Class',
+		reserve: '% of reserve',
+		maximum: '% of maximum',
+		mets: 'METs',
+		rpe: 'RPE 6–20'
+	},
 	targetsTitle: 'Targets of each part',
 	targetsCaption: 'Shares of reserve and effort, before screening narrows them',
 	targetColumns: { phase: 'Part', reserve: '% of reserve', effort: 'Effort, of 10' },

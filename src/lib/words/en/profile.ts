@@ -9,7 +9,8 @@ export const aboutYou = {
 	height: 'Height (cm)',
 	weight: 'Weight (kg)',
 	activity: 'How active were you in the last month? (0 to 7)',
-	activityHint: '0: I avoid walking. 1: I walk for pleasure. 2 to 3: some light activity, 10 to 60 minutes a week or more than an hour. 4 to 7: running or like effort, from under half an hour to over 3 hours a week.',
+	activityHint:
+		'0: I avoid walking. 1: I walk for pleasure. 2 to 3: some light activity, 10 to 60 minutes a week or more than an hour. 4 to 7: running or like effort, from under half an hour to over 3 hours a week.',
 	maximum: 'Maximum pulse from a supervised test (bpm)',
 	maximumHint:
 		'Only from a test that was watched by a professional. Never try to find your maximum by yourself.',
@@ -75,8 +76,10 @@ export const restingPulse = {
 		missing: 'Type the number of beats that you counted.',
 		'not-a-number': 'Type a number, such as 68.',
 		'not-whole': 'Type a whole number of beats.',
-		'too-low': 'That gives under 30 beats a minute. Please count again. If it stays there, ask a doctor or nurse first.',
-		'too-high': 'That gives over 110 beats a minute. Rest for five minutes and count again. If it stays there, ask a doctor or nurse before you walk or run.',
+		'too-low':
+			'That gives under 30 beats a minute. Please count again. If it stays there, ask a doctor or nurse first.',
+		'too-high':
+			'That gives over 110 beats a minute. Rest for five minutes and count again. If it stays there, ask a doctor or nurse before you walk or run.',
 		'not-a-date': 'Pick a day, such as 2026-11-25.',
 		'in-the-future': 'That day has not come yet.',
 		'too-long-ago': 'Use a morning of the last three months.',

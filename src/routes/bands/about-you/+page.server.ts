@@ -50,7 +50,9 @@ export const actions: Actions = {
 		if (supervisedMaximumBpm !== null && isTooLow(supervisedMaximumBpm, profile)) {
 			const issues = [{ field: 'supervisedMaximumBpm', code: 'under-resting' }];
 			const typed = Object.entries({ ...about, name, speedUnits, paceUnits });
-			const values: Typed = Object.fromEntries(typed.map(([field, value]) => [field, String(value ?? '')]));
+			const values: Typed = Object.fromEntries(
+				typed.map(([field, value]) => [field, String(value ?? '')])
+			);
 			return fail(400, { issues, values });
 		}
 		const changed = { ...profile, ...about, supervisedMaximumBpm };

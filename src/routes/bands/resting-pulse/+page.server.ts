@@ -77,7 +77,8 @@ export const actions: Actions = {
 
 function dateIssue(on: LocalDate, today: LocalDate) {
 	if (compareDates(on, today) > 0) return { field: 'on', code: 'in-the-future' };
-	if (compareDates(on, addMonths(today, -MONTHS_BACK)) < 0) return { field: 'on', code: 'too-long-ago' };
+	if (compareDates(on, addMonths(today, -MONTHS_BACK)) < 0)
+		return { field: 'on', code: 'too-long-ago' };
 	return null;
 }
 

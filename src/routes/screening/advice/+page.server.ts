@@ -14,7 +14,13 @@ async function situation({ locals, cookies }: Pick<RequestEvent, 'locals' | 'coo
 	const access = await gate(house, runner, now);
 	if ('fault' in access) error(503, { code: 'vault', message: 'vault' });
 	const { timeZone } = await visitor(house, runner, cookies);
-	return { house, runner, now, coverable: access.liftable.filter(({ roles }) => roles.length > 0), today: localDate(now, timeZone) };
+	return {
+		house,
+		runner,
+		now,
+		coverable: access.liftable.filter(({ roles }) => roles.length > 0),
+		today: localDate(now, timeZone)
+	};
 }
 
 export const load: PageServerLoad = async (event) => {

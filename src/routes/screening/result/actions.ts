@@ -2,8 +2,7 @@ import type { Access } from '$lib/screening/access.ts';
 
 /** A way on from a result: its name in the words, and where it leads. The first is the main one. */
 export interface ResultAction {
-	readonly name:
-		'bands' | 'doctor' | 'advice' | 'change' | 'well' | 'again' | 'start' | 'goOn';
+	readonly name: 'bands' | 'doctor' | 'advice' | 'change' | 'well' | 'again' | 'start' | 'goOn';
 	readonly href: string;
 }
 

@@ -15,7 +15,8 @@ export const load: PageServerLoad = async (event) => {
 	const { draft, visible } = await formInProgress(event);
 	const n = Number(event.params.n);
 	if (!/^\d{1,2}$/.test(event.params.n) || n < 1) error(404, { code: 'not-found', message: '' });
-	if (n === 1 || event.locals.now - draft.touchedAt > URGENT_GOOD_FOR_MS) redirect(303, '/screening');
+	if (n === 1 || event.locals.now - draft.touchedAt > URGENT_GOOD_FOR_MS)
+		redirect(303, '/screening');
 	const question = visible[n - 1];
 	if (question === undefined) redirect(303, '/screening/check');
 	const from = event.url.searchParams.get('from') === 'check' ? 'check' : '';
@@ -49,7 +50,11 @@ export const actions: Actions = {
 			const kept = sent.filter((part) => typeof part === 'string').map((part) => part.slice(0, 60));
 			return fail(400, { issue: checked.issue, typed: kept });
 		}
-		const answer = { questionId: question.id, answer: checked.answer, rulesetId: currentRuleset.id };
+		const answer = {
+			questionId: question.id,
+			answer: checked.answer,
+			rulesetId: currentRuleset.id
+		};
 		const saved = await drafts.save(
 			house.database,
 			house.vault,
