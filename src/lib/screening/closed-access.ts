@@ -1,6 +1,6 @@
 import type { ReasonsNow } from './reasons-now.ts';
 import type { AccessCode } from './types.ts';
-import { liftableBy, type Liftable } from './who-may-advise.ts';
+import { liftableBy, type Liftable } from './liftable.ts';
 
 /** Nothing may be shown. A closed gate carries no number. */
 export interface ClosedAccess {
@@ -36,7 +36,7 @@ export function closedFor(
 		coveredReasons: [...new Set(covered.map(({ rule }) => rule.id))],
 		urgent: rules.some(({ urgent }) => urgent),
 		stopCurrent: rules.some(({ stopCurrent }) => stopCurrent),
-		liftable: liftableBy(rules),
+		liftable: liftableBy(remaining.filter(({ rule }) => rule.does === 'outcome')),
 		closedByAdvice
 	};
 }

@@ -4,7 +4,7 @@ import type { ReasonsNow } from './reasons-now.ts';
 import type { Ruleset } from './ruleset.ts';
 import { strictestCeiling, strictestPlan, strictestStatus } from './strictness.ts';
 import type { Advice, Ceiling, LocalDate, Plan, ScreeningResult } from './types.ts';
-import { liftableBy, type Liftable } from './who-may-advise.ts';
+import { liftableBy, type Liftable } from './liftable.ts';
 
 export interface OpenAccess {
 	readonly allowed: true;
@@ -69,7 +69,7 @@ export function openAccess(opened: Opened): OpenAccess {
 		pulse: pulseOf(opened),
 		reasons: standing.map(({ id }) => id),
 		coveredReasons: [...new Set(left.covered.map(({ rule }) => rule.id))],
-		liftable: liftableBy(left.remaining.map(({ rule }) => rule)),
+		liftable: liftableBy(left.remaining),
 		advice: standing.filter((rule) => rule.does === 'advice').map(({ id }) => id),
 		validUntil: left.lifting.map(lastDayOf).reduce(earlier, lastDay),
 		resultUntil: lastDay,

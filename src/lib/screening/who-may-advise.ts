@@ -26,20 +26,6 @@ export function mayCover(role: AdviceRole, kind: ReasonKind): boolean {
 	return whoMayAdvise[kind].includes(role);
 }
 
-export interface Liftable {
-	readonly reason: string;
-	/** Empty where no advice can take the reason away. */
-	readonly roles: readonly AdviceRole[];
-}
-
-/** For each rule that stands in the way, whose advice could take it away. */
-export function liftableBy(rules: readonly (OutcomeRule | PulseRule)[]): readonly Liftable[] {
-	return [...new Set(rules)].map((rule) => ({
-		reason: rule.id,
-		roles: canBeLifted(rule) ? whoMayAdvise[rule.kind] : []
-	}));
-}
-
 /** An emergency never, and pulse numbers only where the rule says so. */
 export function canBeLifted(rule: OutcomeRule | PulseRule): boolean {
 	return rule.does === 'pulse-off' ? rule.untilAdvice : rule.outcome !== 'EMERGENCY';

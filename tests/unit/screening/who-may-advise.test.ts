@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { currentRuleset } from '$lib/screening/rulesets/index.ts';
 import type { AdviceRole, ReasonKind } from '$lib/screening/types.ts';
-import { liftableBy, mayCover, whoMayAdvise } from '$lib/screening/who-may-advise.ts';
+import { liftableBy } from '$lib/screening/liftable.ts';
+import { mayCover, whoMayAdvise } from '$lib/screening/who-may-advise.ts';
 
 /*
  * The project's own table, common practice, no source: a sign of illness needs a doctor; a condition
@@ -49,14 +50,29 @@ describe('every reason that only advice can lift has somebody who may', () => {
 	);
 
 	test.each(asking)('$id', (rule) => {
-		expect(liftableBy([rule as never])[0]?.roles).toContain('doctor');
+		expect(liftableBy([{ rule: rule as never, since: '2026-11-25' }])[0]?.roles).toContain('doctor');
 	});
 });
 
 test('an emergency and most pulse reasons name nobody', () => {
 	const named = (id: string) =>
-		liftableBy(currentRuleset.rules.filter((rule) => rule.id === id) as never)[0]?.roles;
+		liftableBy(
+			currentRuleset.rules
+				.filter((rule) => rule.id === id)
+				.map((rule) => ({ rule: rule as never, since: '2026-11-25' }))
+		)[0]?.roles;
 	expect(named('R-NOW')).toEqual([]);
 	expect(named('H-MEDS')).toEqual([]);
 	expect(named('H-REST')).toEqual(['doctor', 'nurse']);
+});
+
+test('advice about a sign counts from its latest day on; about anything else from before too', () => {
+	const rule = (id: string) => currentRuleset.rules.find((one) => one.id === id) as never;
+	const [event, joint] = liftableBy([
+		{ rule: rule('R-EVENT'), since: '2026-11-20' },
+		{ rule: rule('R-EVENT'), since: '2026-11-25' },
+		{ rule: rule('R-JOINT'), since: '2026-11-25' }
+	]);
+	expect(event).toMatchObject({ reason: 'R-EVENT', countsFrom: '2026-11-25' });
+	expect(joint).toMatchObject({ reason: 'R-JOINT', countsFrom: null });
 });
