@@ -10,7 +10,12 @@ export default defineConfig({
 				extends: true,
 				test: {
 					name: 'unit',
-					include: ['tests/unit/**/*.test.ts', 'tests/published/**/*.test.ts', 'tests/*.test.ts']
+					include: [
+						'tests/unit/**/*.test.ts',
+						'tests/published/**/*.test.ts',
+						'tests/*.test.ts',
+						'tests/architecture/**/*.test.ts'
+					]
 				}
 			},
 			{

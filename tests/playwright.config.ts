@@ -1,22 +1,11 @@
-import { randomBytes } from 'node:crypto';
-import { mkdtempSync, rmSync } from 'node:fs';
-import { createServer } from 'node:net';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { defineConfig } from '@playwright/test';
 import { findChromium } from '../.setup/chromium.mjs';
 
-// Every worker reads this file again; what the first reading decided reaches them by the environment.
-const isFirstReading = process.env.JOURNEYS_PORT === undefined;
-process.env.JOURNEYS_PORT ??= String(await freePort());
-process.env.JOURNEYS_DATA ??= mkdtempSync(join(tmpdir(), 'breathmark-journeys-'));
-const { JOURNEYS_PORT: port, JOURNEYS_DATA: dataFolder } = process.env;
-if (isFirstReading) process.on('exit', () => rmSync(dataFolder, { recursive: true, force: true }));
-
-const address = `http://localhost:${port}`;
-
-/** What the server of the journeys must not take over from whoever runs them. */
-const unset = { ORIGIN: '', DATABASE_URL: '', HOST: '', PROTOCOL_HEADER: '' };
+// What a journey's own server must not take over from whoever runs the journeys. Every worker reads
+// this file, and serves the built app for itself.
+for (const name of ['ORIGIN', 'DATABASE_URL', 'HOST', 'PROTOCOL_HEADER', 'BODY_SIZE_LIMIT']) {
+	delete process.env[name];
+}
 
 export default defineConfig({
 	testDir: 'journeys',
@@ -28,7 +17,6 @@ export default defineConfig({
 	timeout: 60_000,
 	reporter: [['line'], ['json', { outputFile: '../reports/journeys.json' }]],
 	use: {
-		baseURL: address,
 		browserName: 'chromium',
 		locale: 'en-GB',
 		trace: 'off',
@@ -49,30 +37,5 @@ export default defineConfig({
 				'--enable-features=WebBluetooth'
 			]
 		}
-	},
-	webServer: {
-		command: 'node .setup/serve.mjs',
-		cwd: '..',
-		url: `${address}/`,
-		env: {
-			...unset,
-			PORT: port,
-			DATA_FOLDER: dataFolder,
-			BREATHMARK_KEY: randomBytes(32).toString('base64')
-		},
-		gracefulShutdown: { signal: 'SIGTERM', timeout: 5000 },
-		stdout: 'pipe',
-		stderr: 'pipe'
 	}
 });
-
-function freePort(): Promise<number> {
-	return new Promise((resolve, reject) => {
-		const server = createServer();
-		server.on('error', reject);
-		server.listen(0, '127.0.0.1', () => {
-			const address = server.address();
-			server.close(() => resolve(typeof address === 'object' && address ? address.port : 0));
-		});
-	});
-}
