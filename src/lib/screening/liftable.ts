@@ -1,5 +1,4 @@
 import type { Reason } from './advice-in-force.ts';
-import { compareDates } from './calendar.ts';
 import type { AdviceRole, LocalDate } from './types.ts';
 import { canBeLifted, whoMayAdvise } from './who-may-advise.ts';
 
@@ -21,9 +20,10 @@ export function liftableBy(reasons: readonly Reason[]): readonly Liftable[] {
 	}));
 }
 
-/** Of two urgent signs the later one counts: advice has to cover both. */
+/**
+ * Of two urgent signs the later one counts: advice has to cover both. Dates written YYYY-MM-DD sort
+ * as text, and one that cannot be read sorts last, where no advice reaches it.
+ */
 function latest(reasons: readonly Reason[]): LocalDate | null {
-	return reasons
-		.map(({ since }) => since)
-		.reduce((one, other) => (compareDates(one, other) >= 0 ? one : other));
+	return reasons.map(({ since }) => since).reduce((one, other) => (one > other ? one : other));
 }

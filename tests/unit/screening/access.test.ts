@@ -108,7 +108,7 @@ describe('an open gate', () => {
 			pulse: { on: false, reasons: ['H-MEDS'], careTeamLimitBpm: null },
 			reasons: ['H-MEDS', 'A-HEAT'],
 			coveredReasons: [],
-			liftable: [{ reason: 'H-MEDS', roles: [] }],
+			liftable: [{ reason: 'H-MEDS', roles: [], countsFrom: null }],
 			advice: ['A-HEAT'],
 			validUntil: '2027-11-23',
 			resultUntil: '2027-11-23',
