@@ -52,7 +52,7 @@ export class Browser {
 		method: string,
 		path: string,
 		body?: unknown,
-		{ origin = ORIGIN as string | null, address = '192.0.2.7', headers = {} } = {}
+		{ origin = ORIGIN, address = '192.0.2.7', headers = {} } = {}
 	): Promise<Response> {
 		const sent = this.headers({
 			...(origin === null ? {} : { origin }),

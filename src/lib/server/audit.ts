@@ -7,7 +7,6 @@ export type AuditWhat =
 	| 'consent.given'
 	| 'consent.withdrawn'
 	| 'result.stored'
-	| 'result.loosened'
 	| 'result.invalidated'
 	| 'result.loosened'
 	| 'event.recorded'

@@ -17,5 +17,5 @@ export async function migrate(database: Kysely<Database>): Promise<void> {
 		provider: { getMigrations: async () => ({ ...MIGRATIONS }) }
 	});
 	const { error } = await migrator.migrateToLatest();
-	if (error) throw error;
+	if (error) throw error instanceof Error ? error : new Error('the migrations failed');
 }

@@ -1,6 +1,5 @@
 import { PostgresDialect } from 'kysely';
 
-const INT8 = 20;
 const CONNECTIONS = 10;
 
 /** PostgreSQL by its address. Milliseconds and counts stay far below 2^53, so they are numbers. */
@@ -11,7 +10,9 @@ export async function postgresDialect(url: string): Promise<PostgresDialect> {
 		max: CONNECTIONS,
 		types: {
 			getTypeParser: (oid, format) =>
-				oid === INT8 ? Number : (pg.types.getTypeParser(oid, format) as (text: string) => unknown)
+				oid === pg.types.builtins.INT8
+					? Number
+					: (pg.types.getTypeParser(oid, format) as (text: string) => unknown)
 		}
 	});
 	// An idle connection that the server closes is replaced at the next query; unheard, the event
