@@ -10,6 +10,8 @@ export default defineConfig({
 				extends: true,
 				test: {
 					name: 'unit',
+					// Laws over thousands of answer sets take their time where a machine is busy.
+					testTimeout: 120_000,
 					include: [
 						'tests/unit/**/*.test.ts',
 						'tests/published/**/*.test.ts',
@@ -24,7 +26,7 @@ export default defineConfig({
 					name: 'server',
 					include: ['tests/server/**/*.test.ts'],
 					globalSetup: ['tests/server/postgres.ts'],
-					testTimeout: 30_000
+					testTimeout: 60_000
 				}
 			}
 		]

@@ -1,6 +1,6 @@
 import { sequence } from '@sveltejs/kit/hooks';
 import type { ServerInit } from '@sveltejs/kit';
-import { house } from '$lib/server/house.ts';
+import { closeHouse, house } from '$lib/server/house.ts';
 import { explainFault } from './perimeter/explain-fault.ts';
 import { neverKept } from './perimeter/never-kept.ts';
 import { openOrShut } from './perimeter/open-or-shut.ts';
@@ -11,6 +11,7 @@ import { whoAsks } from './perimeter/who-asks.ts';
 // Opened at start, so that a bad folder or key is told at once and not to the first visitor.
 export const init: ServerInit = async () => {
 	await house();
+	process.once('sveltekit:shutdown', () => void closeHouse());
 };
 
 export const handle = sequence(neverKept, safeConnection, whoAsks, openOrShut, pageLook);

@@ -2,10 +2,14 @@ import { startAuthentication, startRegistration } from '@simplewebauthn/browser'
 
 const PATH = '/api/auth/passkey';
 
-/** Adds a passkey for whoever is signed in. False when the person or the browser said no. */
-export async function addPasskey(): Promise<boolean> {
+/**
+ * Adds a passkey for whoever is signed in. False when the person or the browser said no.
+ * @param name what the phone shows in its own list of passkeys
+ */
+export async function addPasskey(name: string): Promise<boolean> {
 	try {
-		const optionsJSON = await ask(`${PATH}/generate-register-options`);
+		const query = new URLSearchParams({ name });
+		const optionsJSON = await ask(`${PATH}/generate-register-options?${query}`);
 		const response = await startRegistration({ optionsJSON });
 		await ask(`${PATH}/verify-registration`, { response });
 		return true;
