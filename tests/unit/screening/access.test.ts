@@ -319,6 +319,7 @@ describe('advice', () => {
 			coveredReasons: ['R-JOINT'],
 			closedByAdvice: ['no']
 		});
+		expect(may({}, [{ ...no, givenOn: '2025-12-02' }])).toMatchObject({ allowed: false });
 		expect(may({}, [{ ...no, givenOn: '2025-12-01' }])).toMatchObject({ allowed: true });
 		expect(may({}, [{ ...no, givenOn: 'last week' }])).toMatchObject({ allowed: false });
 	});

@@ -149,7 +149,15 @@ describe('a question is at fault', () => {
 		['with the id of another', { ...choice, id: 'age.years' }, 'age.years: duplicate-id'],
 		[
 			'that hangs on a later one',
-			{ ...third, showIf: { question: 'new.third', is: ['yes'] } },
+			{
+				...third,
+				showIf: {
+					any: [
+						{ question: 'new.choice', is: ['yes'] },
+						{ question: 'new.third', is: ['yes'] }
+					]
+				}
+			},
 			'new.third: later-question'
 		],
 		[
@@ -182,7 +190,7 @@ describe('a question is at fault', () => {
 		['that rests on nothing', { ...third, basis: [] }, 'new.third: missing-basis'],
 		[
 			'that rests on a rumour',
-			{ ...third, basis: ['rumour' as never] },
+			{ ...third, basis: ['commonPractice', 'rumour' as never] },
 			'new.third: unknown-source'
 		]
 	])('%s', (_, question, expected) => {

@@ -50,7 +50,9 @@ describe('every reason that only advice can lift has somebody who may', () => {
 	);
 
 	test.each(asking)('$id', (rule) => {
-		expect(liftableBy([{ rule: rule as never, since: '2026-11-25' }])[0]?.roles).toContain('doctor');
+		expect(liftableBy([{ rule: rule as never, since: '2026-11-25' }])[0]?.roles).toContain(
+			'doctor'
+		);
 	});
 });
 
