@@ -31,11 +31,14 @@ for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, () => s
 process.on('disconnect', () => stop('SIGTERM'));
 
 async function load() {
+	const address = /** @type {import('node:net').AddressInfo} */ (server.address());
+	// The app builds addresses of its own from it.
+	process.env.PORT = String(address.port);
 	try {
 		const { handler } = await import(handlerFile.href);
 		isLoaded = true;
 		app.resolve(handler);
-		console.log(addressLine(server.address(), settings));
+		console.log(addressLine(address.port, settings));
 	} catch (error) {
 		refuse(error);
 	}

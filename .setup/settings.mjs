@@ -76,10 +76,10 @@ export function listenProblem({ code, message }, { port, host }) {
 /**
  * The one line that a start prints. Browsers keep some things for https and for localhost by that
  * name, so the name is what we give.
- * @param {any} address as the server says it
+ * @param {number} port
  * @param {Settings} settings
  */
-export function addressLine({ port }, { host, origin }) {
+export function addressLine(port, { host, origin }) {
 	if (origin) return `Breathmark is at ${origin} (listening on ${host}, port ${port})`;
 	const everywhere = host === '0.0.0.0' || host === '::';
 	const local = everywhere || ['127.0.0.1', '::1', 'localhost'].includes(host);

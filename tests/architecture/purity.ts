@@ -16,7 +16,7 @@ export function impurities(files: readonly SourceFile[]): string[] {
 					[
 						{
 							files: ['**/*.ts'],
-							languageOptions: { parser: typescript.parser as Linter.Parser },
+							languageOptions: { parser: typescript.parser },
 							linterOptions: { noInlineConfig: true },
 							rules: pureRules
 						}
