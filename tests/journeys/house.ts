@@ -25,6 +25,8 @@ export class House {
 	/** Everything that the server printed, for tests of what never may stand in a log. */
 	printed = '';
 	port = 0;
+	/** True while it is open with another clock or key than at first. */
+	isChanged = false;
 	#child: ChildProcess | null = null;
 
 	private constructor(readonly dataFolder: string) {}
@@ -53,6 +55,7 @@ export class House {
 			stdio: ['ignore', 'pipe', 'pipe']
 		});
 		this.#child = child;
+		const printedBefore = this.printed.length;
 		const print = (chunk: Buffer) => (this.printed += chunk.toString());
 		child.stdout?.on('data', print);
 		child.stderr?.on('data', print);
@@ -76,8 +79,8 @@ export class House {
 	/** Stops and opens again, on the same data. */
 	async reopen(opening: Opening) {
 		await this.close();
-		this.printed = '';
 		await this.open(opening);
+		this.isChanged = Object.keys(opening).length > 0;
 	}
 
 	async tearDown() {
