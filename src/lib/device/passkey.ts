@@ -1,4 +1,9 @@
-import { startAuthentication, startRegistration } from '@simplewebauthn/browser';
+import {
+	startAuthentication,
+	startRegistration,
+	type PublicKeyCredentialCreationOptionsJSON,
+	type PublicKeyCredentialRequestOptionsJSON
+} from '@simplewebauthn/browser';
 
 const PATH = '/api/auth/passkey';
 
@@ -9,7 +14,8 @@ const PATH = '/api/auth/passkey';
 export async function addPasskey(name: string): Promise<boolean> {
 	try {
 		const query = new URLSearchParams({ name });
-		const optionsJSON = await ask(`${PATH}/generate-register-options?${query}`);
+		const asked = await ask(`${PATH}/generate-register-options?${query}`);
+		const optionsJSON = asked as PublicKeyCredentialCreationOptionsJSON;
 		const response = await startRegistration({ optionsJSON });
 		await ask(`${PATH}/verify-registration`, { response });
 		return true;
@@ -21,7 +27,8 @@ export async function addPasskey(name: string): Promise<boolean> {
 /** Signs this browser in with a passkey. False when none fits, or the person said no. */
 export async function signInWithPasskey(): Promise<boolean> {
 	try {
-		const optionsJSON = await ask(`${PATH}/generate-authenticate-options`);
+		const asked = await ask(`${PATH}/generate-authenticate-options`);
+		const optionsJSON = asked as PublicKeyCredentialRequestOptionsJSON;
 		const response = await startAuthentication({ optionsJSON });
 		await ask(`${PATH}/verify-authentication`, { response });
 		return true;
@@ -31,7 +38,7 @@ export async function signInWithPasskey(): Promise<boolean> {
 }
 
 /** @throws Error for every answer but success */
-async function ask(path: string, body?: unknown) {
+async function ask(path: string, body?: unknown): Promise<unknown> {
 	const answer = await fetch(path, {
 		method: body === undefined ? 'GET' : 'POST',
 		...(body === undefined

@@ -15,8 +15,7 @@ export function liftableBy(reasons: readonly Reason[]): readonly Liftable[] {
 	return [...new Set(reasons.map(({ rule }) => rule))].map((rule) => ({
 		reason: rule.id,
 		roles: canBeLifted(rule) ? whoMayAdvise[rule.kind] : [],
-		countsFrom:
-			rule.kind === 'symptom' ? latest(reasons.filter((one) => one.rule === rule)) : null
+		countsFrom: rule.kind === 'symptom' ? latest(reasons.filter((one) => one.rule === rule)) : null
 	}));
 }
 

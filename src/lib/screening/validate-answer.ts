@@ -20,7 +20,7 @@ export type CheckedAnswer =
  * is an issue, never an exception. Ticks come back once each, in the order of the question.
  */
 export function checkAnswer(question: Question, raw: unknown): CheckedAnswer {
-	const sent = (Array.isArray(raw) ? raw : [raw]).map((part) =>
+	const sent = (Array.isArray(raw) ? (raw as readonly unknown[]) : [raw]).map((part) =>
 		typeof part === 'string' ? part.trim() : part
 	);
 	if (sent.every((part) => part === undefined || part === null || part === ''))
@@ -66,7 +66,7 @@ export function answerIssue(question: Question, answer: unknown): AnswerIssue | 
 	if (!Array.isArray(answer)) return 'unknown-option';
 	if (answer.length === 0) return 'missing';
 	// Spread first: a list with holes would pass `every` with nothing ticked.
-	if (![...answer].every(isKnown)) return 'unknown-option';
+	if (![...(answer as readonly unknown[])].every(isKnown)) return 'unknown-option';
 	const excludes = question.options.some(({ id, exclusive }) => exclusive && answer.includes(id));
 	return excludes && new Set(answer).size > 1 ? 'exclusive-mixed' : null;
 }

@@ -15,10 +15,14 @@ export const load: PageServerLoad = async ({ locals, cookies }) => {
 	}
 	const { settings, timeZone } = await visitor(house, runner, cookies);
 	const { settlingIn } = guidance;
-	const heading = !guidance.mayRun ? 'walk' : access.pulse.on ? 'run' : 'talk';
+	const heading: 'walk' | 'run' | 'talk' = !guidance.mayRun
+		? 'walk'
+		: access.pulse.on
+			? 'run'
+			: 'talk';
 	return {
 		name: settings.name,
-		heading: heading as 'walk' | 'run' | 'talk',
+		heading,
 		until: access.validUntil,
 		settling:
 			settlingIn.kind === 'going-on'

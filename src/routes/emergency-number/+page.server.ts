@@ -21,21 +21,21 @@ export const load: PageServerLoad = async ({ locals: { house, runner }, cookies,
 export const actions: Actions = {
 	default: async ({ request, cookies, url, locals: { house, runner } }) => {
 		const form = await request.formData();
-		const other = form.get('other');
-		const picked = form.get('number');
-		if (picked === 'other') form.set('number', typeof other === 'string' ? other : '');
+		const text = (field: string) => {
+			const typed = form.get(field);
+			return typeof typed === 'string' ? typed.slice(0, 60) : '';
+		};
+		const [picked, other] = [text('number'), text('other')];
+		if (picked === 'other') form.set('number', other);
 		const read = readForm(form, emergencyNumberForm);
 		if (!read.ok) {
-			const values = {
-				picked: String(picked ?? ''),
-				other: typeof other === 'string' ? other.slice(0, 60) : ''
-			};
+			const values = { picked, other };
 			return fail(400, { issues: read.issues, values });
 		}
 		keep(cookies, 'emergency_number', read.value.number, url.protocol === 'https:');
 		if (runner !== null) {
 			await settings.save(house.database, runner.runnerId, { emergencyNumber: read.value.number });
 		}
-		redirect(303, comingFrom[String(form.get('from'))] ?? '/safety');
+		redirect(303, comingFrom[text('from')] ?? '/safety');
 	}
 };

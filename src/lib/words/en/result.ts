@@ -41,7 +41,7 @@ export const results: Record<AccessCode | 'BY_TALK' | 'WALK_PLAN', ResultWords> 
 		],
 		next: [
 			'See your walking bands.',
-			'If you want to run, ask one of the people named below, then write down what they said.'
+			'If you want to run, ask one of the people named above, then write down what they said.'
 		]
 	},
 	WAIT: {

@@ -20,5 +20,8 @@ export const site = {
 	},
 	print: 'Print this page',
 	back: 'Back',
-	summaryTitle: 'Please look at this again'
+	summaryTitle: 'Please look at this again',
+	/** One issue where several fields have one: its field, then what to change. */
+	issueOf: (label: string, text: string) =>
+		label.endsWith('?') ? `${label} ${text}` : `${label}: ${text}`
 };

@@ -23,21 +23,18 @@ export const load: PageServerLoad = async (event) => {
 	const kept = await settings.load(house.database, runner.runnerId);
 	const units = unitsOf(kept);
 	const text = (value: number | null) => (value === null ? '' : String(value));
-	return {
-		pulseOn: access.pulse.on,
-		fitness: fitness(profile, access.ageYears),
-		values: {
-			name: kept.name ?? '',
-			speedUnits: units.speed,
-			paceUnits: units.pace,
-			sex: profile.sex ?? 'none',
-			heightCentimetres: text(profile.heightCentimetres),
-			weightKilograms: text(profile.weightKilograms),
-			activityLevel: text(profile.activityLevel),
-			supervisedMaximumBpm: access.pulse.on ? text(profile.supervisedMaximumBpm) : '',
-			supervisedCapacity: text(profile.supervisedCapacity)
-		} as Record<string, string>
+	const values: Record<string, string> = {
+		name: kept.name ?? '',
+		speedUnits: units.speed,
+		paceUnits: units.pace,
+		sex: profile.sex ?? 'none',
+		heightCentimetres: text(profile.heightCentimetres),
+		weightKilograms: text(profile.weightKilograms),
+		activityLevel: text(profile.activityLevel),
+		supervisedMaximumBpm: access.pulse.on ? text(profile.supervisedMaximumBpm) : '',
+		supervisedCapacity: text(profile.supervisedCapacity)
 	};
+	return { pulseOn: access.pulse.on, fitness: fitness(profile, access.ageYears), values };
 };
 
 export const actions: Actions = {
