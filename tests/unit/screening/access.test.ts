@@ -383,6 +383,7 @@ describe('a limit in beats from the care team', () => {
 		['not after a year', [says(120, { givenOn: '2025-11-30' })], null]
 	])('%s', (_, advice, expected) => {
 		expect(limit(...advice)).toBe(expected);
+		expect(limit(...[...advice].reverse())).toBe(expected);
 	});
 
 	test('holds with pulse on as well', () => {
