@@ -91,7 +91,7 @@ function faultOfThrow(call: string, error: string, names: Readonly<Record<string
 
 function evaluate(code: string, names: Readonly<Record<string, unknown>>): unknown {
 	const run = compileFunction(`'use strict'; return (${code});`, Object.keys(names));
-	return run(...Object.values(names)) as unknown;
+	return Reflect.apply(run, undefined, Object.values(names)) as unknown;
 }
 
 function difference(actual: unknown, expected: unknown, at: string): string | null {

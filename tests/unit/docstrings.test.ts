@@ -13,7 +13,7 @@ const modules = import.meta.glob<Record<string, unknown>>(
 async function namesFor(path: string): Promise<Record<string, unknown>> {
 	const folder = path.slice(0, path.lastIndexOf('/') + 1);
 	const neighbours = Object.keys(modules).filter((other) => other.startsWith(folder));
-	const loaded = await Promise.allSettled(neighbours.map((other) => modules[other]?.()));
+	const loaded = await Promise.allSettled(neighbours.map(async (other) => modules[other]?.()));
 	const exported = loaded.map((result) => (result.status === 'fulfilled' ? result.value : {}));
 	return Object.assign({}, ...exported, await modules[path]?.());
 }

@@ -21,7 +21,8 @@ export async function visitor(
 		runner === null ? settings.UNSET : await settings.load(house.database, runner.runnerId);
 	const number = cookies.get('emergency_number') ?? null;
 	return {
-		emergencyNumber: kept.emergencyNumber ?? (number && /^\+?\d{2,15}$/.test(number) ? number : null),
+		emergencyNumber:
+			kept.emergencyNumber ?? (number && /^\+?\d{2,15}$/.test(number) ? number : null),
 		timeZone: kept.timeZone ?? zoneOf(cookies.get('time_zone')),
 		settings: kept
 	};
