@@ -6,7 +6,7 @@ import * as drafts from '$lib/server/drafts.ts';
 import * as events from '$lib/server/events.ts';
 import { visitor } from '$lib/server/visitor.ts';
 import type { Actions, PageServerLoad } from './$types';
-import { consentingRunner, URGENT_QUESTION } from './form-in-progress.ts';
+import { consentingRunner, URGENT_GOOD_FOR_MS, URGENT_QUESTION } from './form-in-progress.ts';
 
 const urgent = currentRuleset.questions.find(({ id }) => id === URGENT_QUESTION);
 if (urgent === undefined || urgent.kind !== 'multi') {
@@ -29,7 +29,9 @@ export const load: PageServerLoad = async (event) => {
 		options: question.options.map(({ id }) => id),
 		of: visibleQuestions(currentRuleset, draft?.answers ?? {}).length,
 		emergencyNumber,
-		askedAgain: draft !== null
+		/** Whether a form is open already, and its urgent answer is too old to count. */
+		resumed: draft !== null,
+		askedAgain: draft !== null && now - draft.touchedAt > URGENT_GOOD_FOR_MS
 	};
 };
 
