@@ -33,6 +33,7 @@ test('an emergency leaves a result only where the kept facts were answered', () 
 		reasons: ['R-NOW']
 	});
 	expect(concluded(currentRuleset, { 'now.urgent': ['chest'] })).toBeNull();
+	expect(concluded(currentRuleset, { 'now.urgent': ['chest'], 'age.years': 40 })).toBeNull();
 });
 
 test.each(workedCases.filter(({ unanswered }) => unanswered !== 'the rest'))(

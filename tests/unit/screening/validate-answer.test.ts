@@ -91,6 +91,11 @@ describe('several ticks', () => {
 		expect(checkAnswer(signs, ['none'])).toEqual({ ok: true, answer: ['none'] });
 	});
 
+	test('may be all signs, and one of them twice', () => {
+		const all = ['breathless', 'lying', 'ankles', 'palpitations', 'legpain', 'murmur', 'tired'];
+		expect(checkAnswer(signs, [...all, 'tired'])).toEqual({ ok: true, answer: all });
+	});
+
 	test.each([
 		[['none', 'ankles'], 'exclusive-mixed'],
 		[['ankles', 'none'], 'exclusive-mixed'],
