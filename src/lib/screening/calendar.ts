@@ -42,8 +42,10 @@ function formatFor(timeZone: string): Intl.DateTimeFormat {
  */
 export function isLocalDate(value: unknown): value is LocalDate {
 	if (typeof value !== 'string' || !/^[1-9]\d{3}-\d{2}-\d{2}$/.test(value)) return false;
-	const date = new Date(`${value}T00:00:00Z`);
-	return !Number.isNaN(date.getTime()) && date.toISOString().slice(0, 10) === value;
+	const year = Number(value.slice(0, 4));
+	const month = Number(value.slice(5, 7));
+	const day = Number(value.slice(8));
+	return month >= 1 && month <= 12 && day >= 1 && day <= lastDayOfMonth(year, month);
 }
 
 /**
@@ -58,7 +60,7 @@ export function addMonths(date: LocalDate, months: number): LocalDate {
 	const start = utc(date);
 	const first = new Date(Date.UTC(start.getUTCFullYear(), start.getUTCMonth() + months, 1));
 	const [year, month] = [first.getUTCFullYear(), first.getUTCMonth()];
-	const lastDay = new Date(Date.UTC(year, month + 1, 0)).getUTCDate();
+	const lastDay = lastDayOfMonth(year, month + 1);
 	return written(Date.UTC(year, month, Math.min(start.getUTCDate(), lastDay)));
 }
 
@@ -78,8 +80,9 @@ export function addDays(date: LocalDate, days: number): LocalDate {
  * @example compareDates('2026-11-24', '2026-11-25') // -1
  */
 export function compareDates(one: LocalDate, other: LocalDate): -1 | 0 | 1 {
-	const days = daysBetween(other, one);
-	return days < 0 ? -1 : days > 0 ? 1 : 0;
+	// Written in full and with the year first, dates sort as text.
+	if (needDate(one) === needDate(other)) return 0;
+	return one < other ? -1 : 1;
 }
 
 /**
@@ -90,6 +93,11 @@ export function compareDates(one: LocalDate, other: LocalDate): -1 | 0 | 1 {
  */
 export function daysBetween(from: LocalDate, to: LocalDate): number {
 	return (utc(to).getTime() - utc(from).getTime()) / DAY_MS;
+}
+
+/** Months count from 1, so the day before the first of the next one is day 0. */
+function lastDayOfMonth(year: number, month: number): number {
+	return new Date(Date.UTC(year, month, 0)).getUTCDate();
 }
 
 function utc(date: LocalDate): Date {
