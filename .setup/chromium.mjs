@@ -41,13 +41,18 @@ async function installChromium(tools) {
 	const root = isDebian() ? asRoot() : undefined;
 	if (!root) {
 		const playwright = ['node_modules/@playwright/test/cli.js', 'install', 'chromium'];
-		return step('fetching a browser for the journeys', tools.node, playwright, tools);
+		return step(
+			'fetching a browser for the journeys (CHROMIUM=path names yours)',
+			tools.node,
+			playwright,
+			tools
+		);
 	}
 	const env = { ...tools.env, DEBIAN_FRONTEND: 'noninteractive' };
 	/** @type {(label: string, args: string[]) => Promise<void>} */
 	const apt = (label, args) => step(label, root.program, [...root.args, ...args], { env });
 	await apt('asking Debian for its packages', ['-q', 'update']);
-	await apt('installing a browser for the journeys', [
+	await apt('installing a browser for the journeys (CHROMIUM=path names yours)', [
 		'-qy',
 		'install',
 		'--no-install-recommends',
