@@ -1,7 +1,7 @@
 import { limits } from '../physiology/limits.ts';
 import { ageMaximum, testedMaximum, type Maximum } from '../physiology/maximum.ts';
 import type { Resting } from '../physiology/reserve.ts';
-import { restingFromMornings } from '../physiology/resting.ts';
+import { meanOfMornings, restingFromMornings } from '../physiology/resting.ts';
 import type { Access } from '../screening/access.ts';
 import type { RunnerProfile } from './profile.ts';
 
@@ -33,7 +33,10 @@ export function pulseBasis(access: OpenAccess, profile: RunnerProfile): PulseBas
 	const resting = restingFromMornings(profile.mornings);
 	switch (resting.kind) {
 		case 'ask-first':
-			return { kind: 'off', reasons: ['H-REST'], careTeamLimitBpm: access.pulse.careTeamLimitBpm };
+			// A doctor or nurse looked at it: then this pulse is the runner's own.
+			return access.coveredReasons.includes('H-REST')
+				? withMaximum(meanOfMornings(profile.mornings), access, profile)
+				: { kind: 'off', reasons: ['H-REST'], careTeamLimitBpm: access.pulse.careTeamLimitBpm };
 		case 'not-known':
 		case 'measure-again':
 			return { kind: 'not-yet', why: resting.kind };

@@ -42,13 +42,23 @@ export function restingFromMornings(mornings: readonly number[]): RestingAnswer 
 	const outside = recent.length - inside.length;
 	if (outside >= 2) return { kind: 'ask-first' };
 	if (!withinValid('restingBpm', newest)) return { kind: 'measure-again' };
-	const sum = inside.reduce((total, bpm) => total + bpm, 0);
+	return { kind: 'known', resting: meanOfMornings(inside) };
+}
+
+/**
+ * The plain mean of mornings, whatever their limits: for a runner whose doctor or nurse said that a
+ * pulse outside 40 to 100 is usual for them. Spread as in restingFromMornings.
+ *
+ * @param mornings beats a minute, oldest first; only the last seven count
+ * @throws RangeError without a morning
+ * @example meanOfMornings([104, 102]).bpm // 103
+ */
+export function meanOfMornings(mornings: readonly number[]): Resting {
+	const recent = mornings.slice(-MORNINGS_KEPT);
+	if (recent.length === 0) throw new RangeError('meanOfMornings requires a morning');
 	return {
-		kind: 'known',
-		resting: {
-			bpm: sum / inside.length,
-			spreadBpm: MORNING_SPREAD_BPM / Math.sqrt(inside.length),
-			mornings: inside.length
-		}
+		bpm: recent.reduce((total, bpm) => total + bpm, 0) / recent.length,
+		spreadBpm: MORNING_SPREAD_BPM / Math.sqrt(recent.length),
+		mornings: recent.length
 	};
 }

@@ -28,6 +28,12 @@ describe('what pulse is reckoned from', () => {
 		expect(pulseBasis(wideOpen, profile)).toMatchObject({ kind: 'off', reasons: ['H-REST'] });
 	});
 
+	test('advice that covers it makes this pulse the runner’s own', () => {
+		const access = { ...wideOpen, coveredReasons: ['H-REST'] };
+		const profile = { ...measured, mornings: [104, 102] };
+		expect(pulseBasis(access, profile)).toMatchObject({ kind: 'on', resting: { bpm: 103 } });
+	});
+
 	test('age 46 predicts 208 - 0.7 x 46 = 175.8, give or take 11.4 (Tanaka 2001, Sarzynski 2013)', () => {
 		const { maximum } = basisOn();
 		expect(maximum.bpm).toBeCloseTo(175.8, 10);

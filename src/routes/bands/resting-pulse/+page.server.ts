@@ -1,9 +1,9 @@
 import { fail, redirect, type RequestEvent } from '@sveltejs/kit';
 import { morningForm } from '$lib/forms/morning.ts';
 import { readForm, type Typed } from '$lib/forms/read-form.ts';
+import { pulseBasis } from '$lib/guidance/pulse-basis.ts';
 import { limits } from '$lib/physiology/limits.ts';
 import { pulseFromCount } from '$lib/physiology/pulse-count.ts';
-import { restingFromMornings } from '$lib/physiology/resting.ts';
 import { roundHalfUp } from '$lib/physiology/units.ts';
 import { addMonths, compareDates, localDate } from '$lib/screening/calendar.ts';
 import type { LocalDate } from '$lib/screening/types.ts';
@@ -30,20 +30,21 @@ export const load: PageServerLoad = async (event) => {
 		const state = access.pulse.reasons.every((id) => id === 'H-REST') ? 'ask-first' : 'off';
 		return { state, today, mean: null, mornings: [] };
 	}
-	const { mornings } = await profiles.load(house.database, house.vault, runner.runnerId);
-	const answer = restingFromMornings(mornings.map(({ bpm }) => bpm));
+	const profile = await profiles.load(house.database, house.vault, runner.runnerId);
+	const mornings = profile.mornings.map(({ bpm }) => bpm);
+	const basis = pulseBasis(access, { ...profile, mornings });
 	return {
-		state: answer.kind,
+		state: basis.kind === 'not-yet' ? basis.why : basis.kind === 'on' ? 'known' : 'ask-first',
 		today,
 		mean:
-			answer.kind === 'known'
+			basis.kind === 'on'
 				? {
-						bpm: roundHalfUp(answer.resting.bpm, 0),
-						spread: decimal(answer.resting.spreadBpm, 1),
-						mornings: answer.resting.mornings
+						bpm: roundHalfUp(basis.resting.bpm, 0),
+						spread: decimal(basis.resting.spreadBpm, 1),
+						mornings: basis.resting.mornings
 					}
 				: null,
-		mornings: mornings.map(({ bpm, on, method }) => ({ bpm, on, seconds: Number(method) }))
+		mornings: profile.mornings.map(({ bpm, on, method }) => ({ bpm, on, seconds: Number(method) }))
 	};
 };
 
