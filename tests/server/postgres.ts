@@ -60,6 +60,8 @@ function binaries(): string {
 	const found = find();
 	if (found) return found;
 	if (root && existsSync('/etc/debian_version')) {
+		// A fresh machine has no list of packages, or an old one.
+		spawnSync('apt-get', ['update'], { stdio: 'ignore' });
 		spawnSync('apt-get', ['install', '-y', 'postgresql'], { stdio: 'ignore' });
 		const installed = find();
 		if (installed) return installed;
