@@ -1,0 +1,254 @@
+import type { Page } from '@playwright/test';
+import { todayIn } from './days.ts';
+import type { House } from './house.ts';
+import type { Phone } from './phone.ts';
+import { baseline, leadsTo, ready, type Answers } from './walk.ts';
+
+/** What is looked at where a walk stops: the name of the page and its state, and the page itself. */
+export type Look = (stop: string, page: Page) => Promise<void>;
+
+interface Company {
+	readonly page: Page;
+	readonly phone: Phone;
+	readonly house: House;
+}
+
+export interface Walk {
+	readonly name: string;
+	readonly go: (company: Company, look: Look) => Promise<void>;
+}
+
+const { 'heart.told': _asked, ...allButOne } = baseline;
+const advice = { role: 'doctor', covers: 'R-SIGN-ANKLES', scope: 'walkrun', limitBpm: '' };
+
+const today = () => todayIn('Etc/UTC');
+
+/** Answers given one by one, to questions that are open. */
+async function answer(phone: Phone, answers: Answers) {
+	for (const [question, given] of Object.entries(answers)) {
+		await phone.send('/screening/questions/2', { question, answer: given });
+	}
+}
+
+const press = async (page: Page, name: string | RegExp) => {
+	await Promise.all([page.waitForEvent('load'), page.getByRole('button', { name }).click()]);
+};
+
+/** Every page and every state of it, each once. A new page is looked at when it is added here. */
+export const walks: readonly Walk[] = [
+	{
+		name: 'before anything is stored',
+		async go({ page }, look) {
+			for (const path of ['/', '/privacy', '/safety', '/methods', '/offline', '/nowhere']) {
+				await page.goto(path);
+				await look(path, page);
+			}
+			await page.goto('/screening/result');
+			await look('result: none yet', page);
+			await page.goto('/account');
+			await ready(page);
+			await look('account: none', page);
+			await page.goto('/account/gone');
+			await look('account: gone', page);
+			await page.goto('/link');
+			await ready(page);
+			await look('link', page);
+			await press(page, 'Use this code');
+			await look('link: issue', page);
+			await page.goto('/emergency-number');
+			await look('emergency number', page);
+			await page.getByLabel('Another number').check();
+			await press(page, 'Keep this number');
+			await look('emergency number: issue', page);
+		}
+	},
+	{
+		name: 'the urgent question and the consent',
+		async go({ page }, look) {
+			await page.goto('/screening');
+			await ready(page);
+			await look('urgent', page);
+			await press(page, 'Next question');
+			await look('urgent: issue', page);
+			await page.goto('/screening');
+			await ready(page);
+			await page.getByRole('checkbox').first().check();
+			await look('urgent: ticked', page);
+			await press(page, 'I have done that');
+			await look('emergency: not stored', page);
+			await page.goto('/emergency-number?from=emergency');
+			await page.getByRole('radio').first().check();
+			await press(page, 'Keep this number');
+			await look('emergency: number chosen', page);
+			await page.goto('/safety');
+			await look('safety: number chosen', page);
+			await page.goto('/screening');
+			await ready(page);
+			await page.getByLabel('None of these').check();
+			await press(page, 'Next question');
+			await look('consent', page);
+			await press(page, 'Start the questions');
+			await look('consent: issue', page);
+		}
+	},
+	{
+		name: 'the questions',
+		async go({ page, phone }, look) {
+			await phone.begin();
+			for (const [n, kind] of [
+				[2, 'number'],
+				[3, 'one choice'],
+				[10, 'several choices']
+			] as const) {
+				await page.goto(`/screening/questions/${n}`);
+				await look(`question: ${kind}`, page);
+				await press(page, 'Next question');
+				await look(`question: ${kind}, issue`, page);
+			}
+			await answer(phone, allButOne);
+			await page.goto('/screening/check');
+			await look('check: one missing', page);
+			await press(page, 'See my result');
+			await look('check: one missing, sent', page);
+			await page.goto('/screening/questions/2?from=check');
+			await look('question: from the check page', page);
+			await answer(phone, { ...baseline, 'act.days': 0, 'meds.long': 'yes' });
+			await answer(phone, { 'meds.why': 'told' });
+			await page.goto('/screening/check');
+			await look('check: answers that do not fit', page);
+			await answer(phone, baseline);
+			await page.goto('/screening/check');
+			await press(page, 'See my result');
+			await look('check: issue', page);
+		}
+	},
+	...Object.entries({ ...leadsTo, walkPlan: { 'plan.effort': 'walk' } }).map(
+		([result, changes]): Walk => ({
+			name: `the result: ${result}`,
+			async go({ page, phone }, look) {
+				await phone.screen(changes as Answers);
+				await page.goto('/screening/result');
+				await look(`result: ${result}`, page);
+				await page.goto('/');
+				await look(`start: ${result}`, page);
+				await page.goto('/bands');
+				if (!page.url().endsWith('/bands')) return;
+				await ready(page);
+				await look(`bands: ${result}`, page);
+				await phone.measureResting(68, today());
+				await page.goto('/bands');
+				await ready(page);
+				await look(`bands: ${result}, with a resting pulse`, page);
+			}
+		})
+	),
+	{
+		name: 'under eighteen, ended and changed',
+		async go({ page, phone, house }, look) {
+			await phone.begin();
+			await page.goto('/screening/questions/2');
+			await page.getByLabel('How old').fill('17');
+			await press(page, 'Next question');
+			await look('under eighteen', page);
+			await phone.screen(leadsTo.askFirst);
+			await phone.send('/screening?/answer', { urgent: 'none' });
+			await answer(phone, baseline);
+			await page.goto('/screening/check');
+			await page.getByLabel('My answers are true').check();
+			await press(page, 'See my result');
+			await look('changed', page);
+			await press(page, 'Go on to my result');
+			await look('changed: issue', page);
+			await phone.send('/screening/changed', { why: 'mistake' });
+			await house.reopen({ daysAhead: 366 });
+			await page.goto('/screening/result');
+			await look('result: ended', page);
+			await house.reopen({});
+			await page.goto('/screening/change');
+			await look('change', page);
+			await press(page, 'End my result');
+			await page.goto('/screening/result');
+			await look('result: answer again', page);
+		}
+	},
+	{
+		name: 'an urgent sign, stored',
+		async go({ page, phone }, look) {
+			await phone.screen();
+			await page.goto('/screening');
+			await ready(page);
+			await page.getByRole('checkbox').first().check();
+			await press(page, 'I have done that');
+			await look('emergency: stored', page);
+			await page.goto('/screening/result');
+			await look('result: after an urgent sign', page);
+			await page.goto('/screening/emergency');
+			await press(page, 'I ticked this by mistake');
+			await look('emergency: asking twice', page);
+			await press(page, 'Yes, I have none of them');
+			await look('emergency: taken back', page);
+		}
+	},
+	{
+		name: 'a doctor asked',
+		async go({ page, phone }, look) {
+			await phone.screen(leadsTo.askFirst);
+			await page.goto('/screening/doctor');
+			await look('doctor', page);
+			await page.goto('/screening/advice');
+			await look('advice', page);
+			await press(page, 'Keep this advice');
+			await look('advice: issues', page);
+			await phone.send('/screening/advice?/record', { ...advice, givenOn: today() });
+			await page.goto('/screening/result');
+			await look('result: lifted by advice', page);
+			await page.goto('/screening/advice');
+			await look('advice: on file', page);
+		}
+	},
+	{
+		name: 'ill today',
+		async go({ page, phone }, look) {
+			await phone.screen(leadsTo.notToday);
+			await page.goto('/screening/well');
+			await look('well again', page);
+			await press(page, 'Send');
+			await look('well again: issues', page);
+			await page.getByLabel('No, not yet').check();
+			await page.getByLabel('No', { exact: true }).check();
+			await press(page, 'Send');
+			await look('well again: still ill', page);
+		}
+	},
+	{
+		name: 'about you, the resting pulse and the account',
+		async go({ page, phone }, look) {
+			await phone.screen();
+			await page.goto('/bands/about-you');
+			await look('about you', page);
+			await page.getByLabel('Height').fill('1.75 m');
+			await page.getByLabel('Weight').fill('4');
+			await press(page, 'Keep this');
+			await look('about you: issues', page);
+			await page.goto('/bands/resting-pulse');
+			await ready(page);
+			await look('resting pulse', page);
+			await press(page, 'Add this morning');
+			await look('resting pulse: issue', page);
+			await phone.measureResting(68, today());
+			await page.goto('/bands/resting-pulse');
+			await ready(page);
+			await look('resting pulse: one morning', page);
+			await page.getByRole('button', { name: 'Start counting' }).click();
+			await look('resting pulse: counting', page);
+			await page.goto('/account');
+			await ready(page);
+			await look('account', page);
+			await press(page, 'Make a code');
+			await ready(page);
+			await look('account: code', page);
+			await press(page, 'Delete everything now');
+			await look('account: issue', page);
+		}
+	}
+];
