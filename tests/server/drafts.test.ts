@@ -17,13 +17,13 @@ describe.each(DATABASES)('open answers on %s', (type) => {
 		runner: string,
 		questionId: string,
 		answer: drafts.OneAnswer['answer'],
-		{ revision = null as number | null, rulesetId = RULES, now = NOW } = {}
+		{ revision = null as number | null, rulesetId = RULES, now = NOW, aboutNow = false } = {}
 	) =>
 		drafts.save(
 			here.database,
 			here.vault,
 			runner,
-			{ questionId, answer, revision, rulesetId },
+			{ questionId, answer, revision, rulesetId, aboutNow },
 			now
 		);
 
@@ -43,9 +43,18 @@ describe.each(DATABASES)('open answers on %s', (type) => {
 			rulesetId: RULES,
 			revision: 3,
 			startedAt: NOW,
-			touchedAt: NOW + MINUTE,
+			urgentAt: NOW,
 			expiresAt: NOW + 7 * DAY
 		});
+	});
+
+	it('keep when the question about right now was answered, and not the others', async () => {
+		const runner = await here.runner();
+		await save(runner, 'now.urgent', ['none'], { aboutNow: true });
+		await save(runner, 'age.years', 52, { now: NOW + DAY });
+		expect((await load(runner, NOW + DAY))?.urgentAt).toBe(NOW);
+		await save(runner, 'now.urgent', ['none'], { aboutNow: true, now: NOW + 2 * DAY });
+		expect((await load(runner, NOW + 2 * DAY))?.urgentAt).toBe(NOW + 2 * DAY);
 	});
 
 	it('are changed and taken back', async () => {

@@ -62,7 +62,7 @@ export async function answer(here: InHouse, runnerId: string, answers: Answers, 
 			ruleset_id: currentRuleset.id,
 			revision: 22,
 			started_at: now,
-			touched_at: now,
+			urgent_at: now,
 			expires_at: now + 7 * DAY
 		})
 		.execute();

@@ -16,7 +16,8 @@ export interface Draft {
 	/** Goes up by one with each answer. */
 	readonly revision: number;
 	readonly startedAt: number;
-	readonly touchedAt: number;
+	/** When the question about right now was answered. No other answer makes it any newer. */
+	readonly urgentAt: number;
 	readonly expiresAt: number;
 }
 
@@ -29,6 +30,8 @@ export interface OneAnswer {
 	readonly questionId: string;
 	/** Undefined takes the answer back. */
 	readonly answer: Answer | undefined;
+	/** True for the question about right now. */
+	readonly aboutNow?: boolean;
 	readonly rulesetId: string;
 	/** The revision that the page was drawn from (0 without a draft), or null to write over any. */
 	readonly revision: number | null;
@@ -104,7 +107,7 @@ function changed(before: Draft | null, one: OneAnswer, now: number): Draft {
 		rulesetId: one.rulesetId,
 		revision: (before?.revision ?? 0) + 1,
 		startedAt: before?.startedAt ?? now,
-		touchedAt: now,
+		urgentAt: before && !one.aboutNow ? before.urgentAt : now,
 		expiresAt: before?.expiresAt ?? now + LIFETIME_MS
 	};
 }
@@ -126,7 +129,7 @@ async function write(
 	const row = {
 		sealed: vault.seal(placeOf(runnerId), draft.answers),
 		revision: draft.revision,
-		touched_at: draft.touchedAt
+		urgent_at: draft.urgentAt
 	};
 	if (expected > 0) {
 		const { numUpdatedRows } = await database
@@ -161,7 +164,7 @@ function draftOf(row: Selectable<Database['screening_draft']>, vault: Vault): Dr
 		rulesetId: row.ruleset_id,
 		revision: row.revision,
 		startedAt: row.started_at,
-		touchedAt: row.touched_at,
+		urgentAt: row.urgent_at,
 		expiresAt: row.expires_at
 	};
 }

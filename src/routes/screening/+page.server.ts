@@ -1,4 +1,4 @@
-import { fail, redirect } from '@sveltejs/kit';
+import { error, fail, redirect } from '@sveltejs/kit';
 import { currentRuleset } from '$lib/screening/rulesets/index.ts';
 import { checkAnswer } from '$lib/screening/validate-answer.ts';
 import { visibleQuestions } from '$lib/screening/visible-questions.ts';
@@ -31,7 +31,7 @@ export const load: PageServerLoad = async (event) => {
 		emergencyNumber,
 		/** Whether a form is open already, and its urgent answer is too old to count. */
 		resumed: draft !== null,
-		askedAgain: draft !== null && now - draft.touchedAt > URGENT_GOOD_FOR_MS
+		askedAgain: draft !== null && now - draft.urgentAt > URGENT_GOOD_FOR_MS
 	};
 };
 
@@ -57,6 +57,7 @@ export const actions: Actions = {
 		}
 		const checked = checkAnswer(question, sent);
 		if (!checked.ok) return fail(400, { issue: checked.issue });
+		if (house.vault.state !== 'right') error(503, { code: 'vault', message: 'vault' });
 		if (runner === null) {
 			event.cookies.set('no_urgent_sign', String(now), {
 				path: '/screening',
@@ -67,12 +68,12 @@ export const actions: Actions = {
 			});
 			redirect(303, '/screening/consent');
 		}
-		const answer = { questionId: URGENT_QUESTION, answer: [NONE], rulesetId: currentRuleset.id };
+		const answer = { questionId: URGENT_QUESTION, answer: [NONE], aboutNow: true };
 		const saved = await drafts.save(
 			house.database,
 			house.vault,
 			runner.runnerId,
-			{ ...answer, revision: null },
+			{ ...answer, rulesetId: currentRuleset.id, revision: null },
 			now
 		);
 		redirect(303, placeToGoOn(saved.draft?.answers ?? {}));

@@ -11,6 +11,11 @@ export const URGENT_GOOD_FOR_MS = 12 * 60 * 60 * 1000;
 /** The first question of the set, asked before consent. */
 export const URGENT_QUESTION = 'now.urgent';
 
+/** Leads back to the urgent signs where the answer about them is no longer one about right now. */
+export function needUrgentAnswer({ urgentAt }: drafts.Draft, now: number) {
+	if (now - urgentAt > URGENT_GOOD_FOR_MS) redirect(303, '/screening');
+}
+
 /** Whoever has agreed, or null. */
 export async function consentingRunner({ locals }: RequestEvent): Promise<Signed | null> {
 	const { house, runner } = locals;
@@ -18,13 +23,17 @@ export async function consentingRunner({ locals }: RequestEvent): Promise<Signed
 	return runner;
 }
 
-/** The open form of whoever asks. Without one, or with one of an older rule set: back to the start. */
-export async function formInProgress(event: RequestEvent) {
+/**
+ * The open form of whoever asks. With one of an older rule set: back to the start.
+ *
+ * @param without where somebody goes who has no open form
+ */
+export async function formInProgress(event: RequestEvent, without = '/screening') {
 	const { house, now } = event.locals;
 	const runner = await consentingRunner(event);
 	if (runner === null) redirect(303, '/screening');
 	const draft = await drafts.load(house.database, house.vault, runner.runnerId, now);
-	if (draft === null) redirect(303, '/screening');
+	if (draft === null) redirect(303, without);
 	if (draft.rulesetId !== currentRuleset.id) {
 		await drafts.discard(house.database, runner.runnerId);
 		redirect(303, '/screening');

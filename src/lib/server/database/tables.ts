@@ -86,7 +86,7 @@ interface RunnerTables {
 		ruleset_id: string;
 		revision: number;
 		started_at: Milliseconds;
-		touched_at: Milliseconds;
+		urgent_at: Milliseconds;
 		expires_at: Milliseconds;
 	};
 	screening_result: {

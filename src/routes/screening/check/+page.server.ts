@@ -8,11 +8,11 @@ import type { Answers } from '$lib/screening/types.ts';
 import * as screenings from '$lib/server/screenings.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { decide, finish } from '../finish.ts';
-import { formInProgress, URGENT_GOOD_FOR_MS } from '../form-in-progress.ts';
+import { formInProgress, needUrgentAnswer } from '../form-in-progress.ts';
 
 export const load: PageServerLoad = async (event) => {
 	const { draft, visible } = await formInProgress(event);
-	if (event.locals.now - draft.touchedAt > URGENT_GOOD_FOR_MS) redirect(303, '/screening');
+	needUrgentAnswer(draft, event.locals.now);
 	return {
 		rows: visible.map(({ id }, i) => ({ id, n: i + 1, answer: written(draft.answers[id]) })),
 		last: visible.length,
@@ -26,7 +26,9 @@ export const load: PageServerLoad = async (event) => {
 export const actions: Actions = {
 	default: async (event) => {
 		const { house, now } = event.locals;
-		const { runner, draft } = await formInProgress(event);
+		// Pressed twice, or finished in another tab: there is a result already.
+		const { runner, draft } = await formInProgress(event, '/screening/result');
+		needUrgentAnswer(draft, now);
 		const read = readForm(await event.request.formData(), checkForm);
 		const decision = decide(draft.answers, draft.rulesetId);
 		if (decision.kind === 'incomplete') return fail(400, { unfinished: true });

@@ -1,4 +1,4 @@
-import { fail, redirect } from '@sveltejs/kit';
+import { error, fail, redirect } from '@sveltejs/kit';
 import { readForm } from '$lib/forms/read-form.ts';
 import { consentForm } from '$lib/forms/screening-steps.ts';
 import { currentRuleset } from '$lib/screening/rulesets/index.ts';
@@ -20,6 +20,8 @@ export const actions: Actions = {
 		const read = readForm(await event.request.formData(), consentForm);
 		if (!read.ok) return fail(400, { issues: read.issues });
 		if (event.cookies.get('no_urgent_sign') === undefined) redirect(303, '/screening');
+		// Nobody becomes a runner, or loses the account of this phone, where nothing can be kept.
+		if (house.vault.state !== 'right') error(503, { code: 'vault', message: 'vault' });
 		const chosen = await visitor(house, event.locals.runner, event.cookies);
 		const runner = await house.auth.signInAnonymous(event.request.headers);
 		await consents.give(house.database, runner.runnerId, now);
@@ -27,12 +29,12 @@ export const actions: Actions = {
 			timeZone: chosen.timeZone,
 			...(chosen.emergencyNumber === null ? {} : { emergencyNumber: chosen.emergencyNumber })
 		});
-		const answer = { questionId: URGENT_QUESTION, answer: ['none'], rulesetId: currentRuleset.id };
+		const answer = { questionId: URGENT_QUESTION, answer: ['none'], aboutNow: true };
 		await drafts.save(
 			house.database,
 			house.vault,
 			runner.runnerId,
-			{ ...answer, revision: null },
+			{ ...answer, rulesetId: currentRuleset.id, revision: null },
 			now
 		);
 		event.cookies.delete('no_urgent_sign', { path: '/screening' });

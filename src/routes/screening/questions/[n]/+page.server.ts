@@ -9,14 +9,14 @@ import * as drafts from '$lib/server/drafts.ts';
 import * as screenings from '$lib/server/screenings.ts';
 import { faultText } from '$words/faults.ts';
 import type { Actions, PageServerLoad } from './$types';
-import { formInProgress, URGENT_GOOD_FOR_MS, URGENT_QUESTION } from '../../form-in-progress.ts';
+import { formInProgress, needUrgentAnswer, URGENT_QUESTION } from '../../form-in-progress.ts';
 
 export const load: PageServerLoad = async (event) => {
 	const { draft, visible } = await formInProgress(event);
 	const n = Number(event.params.n);
 	if (!/^\d{1,2}$/.test(event.params.n) || n < 1) error(404, { code: 'not-found', message: '' });
-	if (n === 1 || event.locals.now - draft.touchedAt > URGENT_GOOD_FOR_MS)
-		redirect(303, '/screening');
+	if (n === 1) redirect(303, '/screening');
+	needUrgentAnswer(draft, event.locals.now);
 	const question = visible[n - 1];
 	if (question === undefined) redirect(303, '/screening/check');
 	const from = event.url.searchParams.get('from') === 'check' ? 'check' : '';
@@ -68,7 +68,7 @@ export const actions: Actions = {
 			await screenings.invalidate(house.database, runner.runnerId, now);
 			error(403, { code: 'not-eligible', message: faultText('not-eligible') });
 		}
-		if (now - draft.touchedAt > URGENT_GOOD_FOR_MS) redirect(303, '/screening');
+		needUrgentAnswer(draft, now);
 		redirect(303, placeAfter(question, answers, form.get('from') === 'check'));
 	}
 };
