@@ -9,6 +9,8 @@ import { standing, type Standing } from './standing.ts';
  * has a result.
  */
 export async function gate(house: House, runner: Signed | null, now: number): Promise<Standing> {
+	// With another key no session can be read either: whoever asks looks like nobody.
+	if (house.vault.state === 'wrong-key') return { ...closed('NO_RESULT'), fault: 'vault' };
 	if (runner === null) return closed('NO_RESULT');
 	return standing(house.database, house.vault, runner.runnerId, now);
 }

@@ -16,17 +16,17 @@ export const load: PageServerLoad = async ({ locals: { house, runner }, cookies,
 	depends('account');
 	const theme = cookies.get('theme') ?? 'system';
 	const { emergencyNumber, timeZone } = await visitor(house, runner, cookies);
-	if (runner === null) return { held: null, theme, emergencyNumber, timeZone, zones: [] };
 	const { database, vault } = house;
-	const { runnerId } = runner;
 	const open = vault.state === 'right';
+	if (runner === null) return { open, held: null, theme, emergencyNumber, timeZone, zones: [] };
+	const { runnerId } = runner;
 	return {
+		open,
 		theme,
 		emergencyNumber,
 		timeZone,
 		zones: [...Intl.supportedValuesOf('timeZone'), 'UTC'],
 		held: {
-			vaultOpen: open,
 			results: open ? await screenings.list(database, vault, runnerId) : [],
 			events: open ? await events.list(database, vault, runnerId) : [],
 			advice: open ? await advice.list(database, vault, runnerId) : [],
