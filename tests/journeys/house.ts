@@ -60,9 +60,10 @@ export class House {
 		child.stdout?.on('data', print);
 		child.stderr?.on('data', print);
 		await new Promise<void>((opened, failed) => {
-			child.stdout?.on('data', () => this.printed.includes('Breathmark is at') && opened());
+			const printedNow = () => this.printed.slice(printedBefore);
+			child.stdout?.on('data', () => printedNow().includes('Breathmark is at') && opened());
 			child.once('exit', (code) =>
-				failed(new Error(`the server ended (${code}): ${this.printed}`))
+				failed(new Error(`the server ended (${code}): ${printedNow()}`))
 			);
 		});
 	}
