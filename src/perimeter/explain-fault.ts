@@ -10,6 +10,8 @@ import { faultText } from '$words/faults.ts';
 export const explainFault: HandleServerError = ({ error, event, status }) => {
 	if (status === 404) return fault('not-found');
 	if (status === 413) return fault('too-large');
+	// A request that no page of ours sends, such as one in another format: not our slip.
+	if (status < 500) return fault('bad-request');
 	if (error instanceof VaultClosed) return fault('vault');
 	const id = randomUUID().slice(0, 8);
 	const stack = error instanceof Error ? error.stack : String(error);
