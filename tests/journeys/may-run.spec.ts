@@ -23,7 +23,9 @@ test('a new runner with nothing flagged may run and sees bands of their own', as
 	await expect(run).toContainText('126–140');
 	await expect(run).toContainText('32–35');
 	await expect(page.getByRole('region', { name: 'Warm-up walk' })).toContainText('103–120');
-	await expect(run.getByRole('img')).toHaveAccessibleName(/126 to 140 beats a minute, give or take 7/);
+	await expect(run.getByRole('img')).toHaveAccessibleName(
+		/126 to 140 beats a minute, give or take 7/
+	);
 	await expect(page.getByRole('table', { name: /Each part with its pulse band/ })).toContainText(
 		'126–140'
 	);
