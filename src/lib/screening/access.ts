@@ -11,16 +11,14 @@ import type { Advice, HealthEvent, LocalDate, ScreeningResult } from './types.ts
 export { looserThan } from './looser-than.ts';
 export { pickNewest } from './newest-result.ts';
 
-export interface AccessInput {
+export interface AccessInput extends now.SaidByRunner {
 	/** The newest result, as `pickNewest` gives it. */
 	readonly result: ScreeningResult | null;
 	readonly consentGiven: boolean;
 	readonly events: readonly HealthEvent[];
 	readonly advice: readonly Advice[];
-	/** The last day on which the runner said that they feel well again. */
-	readonly wellAgainOn: LocalDate | null;
-	/** Two mornings with a resting pulse out of range. */
-	readonly restingAskFirst: boolean;
+	/** The day of the second morning with a resting pulse out of range. */
+	readonly restingAskFirstSince: LocalDate | null;
 	/** True when the runner said today that they feel ill. It counts for today only. */
 	readonly illToday?: boolean;
 	/** Epoch milliseconds. */
@@ -60,9 +58,9 @@ function decide(input: AccessInput): Access {
 	const { ruleset, lastDay } = standing;
 	const reasons = [
 		...now.eventReasons(input.events, ruleset),
-		...now.resultReasons(result, ruleset, input.wellAgainOn, today),
+		...now.resultReasons(result, ruleset, input, today),
 		...(input.illToday ? now.illnessReasons(ruleset, today) : []),
-		...(input.restingAskFirst === false ? [] : now.restingReasons(ruleset, today))
+		...restingReasonsOf(input, ruleset, today)
 	];
 	const left = now.reasonsNow(inRuleOrder(reasons, ruleset), input.advice, today);
 	const refusing = refusals(input.advice, today);
@@ -73,6 +71,16 @@ function decide(input: AccessInput): Access {
 	return status === 'CLEARED_ALL' || status === 'CLEARED_WALK'
 		? openAccess({ status, left, result, ruleset, lastDay, advice: input.advice, today })
 		: closedFor(status, left, refusing);
+}
+
+/** What is not known, a date that was lost included, counts as out of range. */
+function restingReasonsOf(
+	{ restingAskFirstSince }: AccessInput,
+	ruleset: Ruleset,
+	today: LocalDate
+): readonly Reason[] {
+	if (restingAskFirstSince === null) return [];
+	return now.restingReasons(ruleset, restingAskFirstSince ?? today);
 }
 
 type StandingNow = Standing | { readonly counts: false; readonly code: 'NO_RESULT' };

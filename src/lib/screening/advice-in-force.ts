@@ -5,10 +5,10 @@ import { canBeLifted, mayCover, whoMaySetPulseLimit } from './who-may-advise.ts'
 
 const ADVICE_MONTHS = 12;
 
-/** Something that stands in the way, and the day from which advice about it counts. */
+/** Something that stands in the way, and the day from which advice about it counts; null: any. */
 export interface Reason {
 	readonly rule: OutcomeRule | PulseRule;
-	readonly since: LocalDate;
+	readonly since: LocalDate | null;
 }
 
 /** The last day on which an advice counts. */
@@ -27,7 +27,7 @@ export function inForce(advice: Advice, today: LocalDate): boolean {
 
 /**
  * Whether an advice takes a reason away: in force, a scope that opens something, the reason ticked
- * as covered, a role that may speak about it, and for a sign of illness not older than the sign.
+ * as covered, a role that may speak about it, and not older than what it has to be newer than.
  * An emergency and "not today" are never lifted, and pulse numbers only where the rule says so.
  */
 export function lifts(advice: Advice, { rule, since }: Reason, today: LocalDate): boolean {
@@ -37,7 +37,7 @@ export function lifts(advice: Advice, { rule, since }: Reason, today: LocalDate)
 		scopePlan(advice) !== null &&
 		advice.covers.includes(rule.id) &&
 		mayCover(advice.role, rule.kind) &&
-		(rule.kind !== 'symptom' || isOnOrAfter(advice.givenOn, since))
+		(since === null || isOnOrAfter(advice.givenOn, since))
 	);
 }
 
@@ -52,6 +52,11 @@ export function scopePlan(advice: Advice): Plan | null {
 		default:
 			return null;
 	}
+}
+
+/** Advice that says "walking only", whatever it was about. It holds until it is removed or runs out. */
+export function walkOnlyAdvice(advices: readonly Advice[], today: LocalDate): readonly Advice[] {
+	return advices.filter((advice) => advice.scope === 'walk' && inForce(advice, today));
 }
 
 /**

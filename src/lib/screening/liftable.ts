@@ -24,5 +24,10 @@ export function liftableBy(reasons: readonly Reason[]): readonly Liftable[] {
  * as text, and one that cannot be read sorts last, where no advice reaches it.
  */
 function latest(reasons: readonly Reason[]): LocalDate | null {
-	return reasons.map(({ since }) => since).reduce((one, other) => (one > other ? one : other));
+	return (
+		reasons
+			.flatMap(({ since }) => since ?? [])
+			.sort()
+			.at(-1) ?? null
+	);
 }

@@ -1,4 +1,4 @@
-import { careTeamLimit, lastDayOf, scopePlan } from './advice-in-force.ts';
+import { careTeamLimit, lastDayOf, scopePlan, walkOnlyAdvice } from './advice-in-force.ts';
 import { compareDates } from './calendar.ts';
 import type { ReasonsNow } from './reasons-now.ts';
 import type { Ruleset } from './ruleset.ts';
@@ -36,6 +36,8 @@ export interface OpenAccess {
 	readonly ageYears: number;
 	/** What the runner planned, cut to what advice allowed. */
 	readonly plan: Plan;
+	/** True where advice on file, and not the answers, says walking only. */
+	readonly walkOnlyByAdvice: boolean;
 }
 
 interface Opened {
@@ -53,9 +55,9 @@ export function openAccess(opened: Opened): OpenAccess {
 	const { left, result, ruleset, lastDay } = opened;
 	const scopes = left.lifting.flatMap((advice) => scopePlan(advice) ?? []);
 	const plan = strictestPlan(result.plan, scopes);
-	const status = scopes.includes('walk')
-		? strictestStatus([opened.status, 'CLEARED_WALK'])
-		: opened.status;
+	const walkOnly = walkOnlyAdvice(opened.advice, opened.today);
+	const status =
+		walkOnly.length > 0 ? strictestStatus([opened.status, 'CLEARED_WALK']) : opened.status;
 	const byStatus = ruleset.outcomes[status];
 	const byPlan = ruleset.planLimits[plan];
 	const ceiling = strictestCeiling([byStatus.ceiling, byPlan.ceiling]);
@@ -71,8 +73,9 @@ export function openAccess(opened: Opened): OpenAccess {
 		coveredReasons: [...new Set(left.covered.map(({ rule }) => rule.id))],
 		liftable: liftableBy(left.remaining),
 		advice: standing.filter((rule) => rule.does === 'advice').map(({ id }) => id),
-		validUntil: left.lifting.map(lastDayOf).reduce(earlier, lastDay),
+		validUntil: [...left.lifting, ...walkOnly].map(lastDayOf).reduce(earlier, lastDay),
 		resultUntil: lastDay,
+		walkOnlyByAdvice: walkOnly.length > 0 && opened.status === 'CLEARED_ALL',
 		startedOn: result.completedOn,
 		ageYears: result.ageYears,
 		plan

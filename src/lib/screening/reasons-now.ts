@@ -28,11 +28,23 @@ export function reasonsNow(
 	return { remaining, covered, lifting };
 }
 
-/** The reasons of a result. "Not today" ends once the runner said, on a later day, that it did. */
+/** What the runner said after a form was finished. */
+export interface SaidByRunner {
+	/** The last day on which they said that they feel well again. */
+	readonly wellAgainOn: LocalDate | null;
+	/** The last day on which they said that their health or plan changed. */
+	readonly changedOn: LocalDate | null;
+}
+
+/**
+ * The reasons of a result. "Not today" ends once the runner said, on a later day, that it did. Advice
+ * about something new has to be from the screening on; about anything else, but age, from the last
+ * time on which the runner said that their health changed.
+ */
 export function resultReasons(
 	result: ScreeningResult,
 	ruleset: Ruleset,
-	wellAgainOn: LocalDate | null,
+	{ wellAgainOn, changedOn }: SaidByRunner,
 	today: LocalDate
 ): readonly Reason[] {
 	const since = result.completedOn;
@@ -44,7 +56,7 @@ export function resultReasons(
 		.filter(isReason)
 		.filter(({ id }) => result.reasons.includes(id))
 		.filter(({ kind }) => kind !== 'wait' || !isWellAgain)
-		.map((rule) => ({ rule, since }));
+		.map((rule) => ({ rule, since: isNew(rule) ? since : rule.kind === 'age' ? null : changedOn }));
 }
 
 /** An urgent sign adds its reason to whatever the newest result says, until a doctor's advice. */
@@ -55,9 +67,9 @@ export function eventReasons(events: readonly HealthEvent[], ruleset: Ruleset): 
 		.flatMap(({ happenedOn }) => rules.map((rule) => ({ rule, since: happenedOn })));
 }
 
-/** Two mornings with a resting pulse out of range. */
-export function restingReasons(ruleset: Ruleset, today: LocalDate): readonly Reason[] {
-	return rulesFor('resting-pulse', ruleset).map((rule) => ({ rule, since: today }));
+/** Two mornings with a resting pulse out of range, the second of them on this day. */
+export function restingReasons(ruleset: Ruleset, since: LocalDate): readonly Reason[] {
+	return rulesFor('resting-pulse', ruleset).map((rule) => ({ rule, since }));
 }
 
 /** What the runner said about today, before an outing. */
@@ -67,6 +79,8 @@ export function illnessReasons(ruleset: Ruleset, today: LocalDate): readonly Rea
 		.filter(({ kind }) => kind === 'wait')
 		.map((rule) => ({ rule, since: today }));
 }
+
+const isNew = (rule: OutcomeRule | PulseRule) => rule.does === 'outcome' && rule.isNew;
 
 function rulesFor(outside: string, ruleset: Ruleset): readonly (OutcomeRule | PulseRule)[] {
 	return ruleset.rules

@@ -3,6 +3,7 @@ import type { Answer, Answers } from '../screening/types.ts';
 import * as consents from './consents.ts';
 import { violation } from './database/errors.ts';
 import type { Database } from './database/tables.ts';
+import * as results from './results.ts';
 import * as shapes from './shapes.ts';
 import { Unreadable, type Place, type Vault } from './vault.ts';
 
@@ -78,7 +79,10 @@ export async function save(
 		if (before && before.rulesetId !== one.rulesetId) return { kind: 'stale', draft: before };
 		if (one.revision !== null && one.revision !== expected) return { kind: 'stale', draft: before };
 		const draft = changed(before, one, now);
-		if (await write(database, vault, runnerId, draft, expected)) return { kind: 'saved', draft };
+		if (await write(database, vault, runnerId, draft, expected)) {
+			if (!one.aboutNow) await results.answeredAgain(database, runnerId, draft.startedAt, now);
+			return { kind: 'saved', draft };
+		}
 	}
 	return { kind: 'stale', draft: await load(database, vault, runnerId, now) };
 }

@@ -70,6 +70,38 @@ export async function invalidate(
 	});
 }
 
+/**
+ * Ends the results that were there when somebody began to answer again: an answer that was given and
+ * left standing must not leave an older, milder result open. Works with the vault closed.
+ */
+export async function answeredAgain(
+	database: Kysely<Database>,
+	runnerId: string,
+	begunAt: number,
+	now: number
+): Promise<void> {
+	await database
+		.updateTable('screening_result')
+		.set({ answered_again_at: now })
+		.where('runner_id', '=', runnerId)
+		.where('answered_again_at', 'is', null)
+		.where('completed_at', '<=', begunAt)
+		.execute();
+}
+
+/** When the runner last said that their health or plan changed, epoch milliseconds, or null. */
+export async function changedAt(
+	database: Kysely<Database>,
+	runnerId: string
+): Promise<number | null> {
+	const row = await database
+		.selectFrom('screening_result')
+		.select((of) => of.fn.max('invalidated_at').as('last'))
+		.where('runner_id', '=', runnerId)
+		.executeTakeFirst();
+	return row?.last ?? null;
+}
+
 /** Writes a finished result. Only a completion calls this. */
 export async function store(
 	database: Kysely<Database>,
@@ -102,5 +134,5 @@ function resultOf(row: Selectable<Database['screening_result']>, vault: Vault): 
 	const kept = vault.unseal(placeOf(row.runner_id, row.id), row.sealed, shapes.result);
 	// The columns only serve queries; one that differs from what was sealed was tampered with.
 	if (kept.completedAt !== row.completed_at) throw new Unreadable('screening_result');
-	return { ...kept, invalidatedAt: row.invalidated_at };
+	return { ...kept, invalidatedAt: row.invalidated_at ?? row.answered_again_at };
 }

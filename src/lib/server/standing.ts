@@ -1,6 +1,7 @@
 import type { Kysely } from 'kysely';
 import { access, type Access } from '../screening/access.ts';
 import { closed, type ClosedAccess } from '../screening/closed-access.ts';
+import { localDate } from '../screening/calendar.ts';
 import { currentRuleset } from '../screening/rulesets/index.ts';
 import * as advice from './advice.ts';
 import * as consents from './consents.ts';
@@ -34,15 +35,18 @@ export async function standing(
 		const result = await screenings.newest(database, vault, runnerId);
 		const { timeZone } = await settings.load(database, runnerId);
 		const profile = await profiles.load(database, vault, runnerId);
+		const zone = timeZone ?? result?.timeZone ?? 'UTC';
+		const changedAt = await screenings.changedAt(database, runnerId);
 		return access({
 			result,
 			consentGiven: await consents.given(database, runnerId),
 			events: await events.list(database, vault, runnerId),
 			advice: await advice.list(database, vault, runnerId),
 			wellAgainOn: await wellAgain.latest(database, runnerId),
-			restingAskFirst: profile.restingAskFirstSince !== null,
+			changedOn: changedAt === null ? null : localDate(changedAt, zone),
+			restingAskFirstSince: profile.restingAskFirstSince,
 			now,
-			timeZone: timeZone ?? result?.timeZone ?? 'UTC',
+			timeZone: zone,
 			currentRuleset
 		});
 	} catch (error) {

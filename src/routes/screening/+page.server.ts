@@ -4,6 +4,7 @@ import { checkAnswer } from '$lib/screening/validate-answer.ts';
 import { visibleQuestions } from '$lib/screening/visible-questions.ts';
 import * as drafts from '$lib/server/drafts.ts';
 import * as events from '$lib/server/events.ts';
+import { gate } from '$lib/server/gate.ts';
 import { visitor } from '$lib/server/visitor.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { consentingRunner, URGENT_GOOD_FOR_MS, URGENT_QUESTION } from './form-in-progress.ts';
@@ -31,6 +32,7 @@ export const load: PageServerLoad = async (event) => {
 		emergencyNumber,
 		/** Whether a form is open already, and its urgent answer is too old to count. */
 		resumed: draft !== null,
+		endsResult: draft === null && (await gate(house, runner, now)).allowed,
 		askedAgain: draft !== null && now - draft.urgentAt > URGENT_GOOD_FOR_MS
 	};
 };

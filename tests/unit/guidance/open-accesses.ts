@@ -18,7 +18,8 @@ export const wideOpen: OpenAccess = {
 	resultUntil: '2027-11-24',
 	startedOn: '2026-11-25',
 	ageYears: 46,
-	plan: 'walkrun'
+	plan: 'walkrun',
+	walkOnlyByAdvice: false
 };
 
 export const measured: RunnerProfile = {

@@ -92,7 +92,8 @@ const inputs: fc.Arbitrary<AccessInput> = results
 			events,
 			now: moments.map(Date.parse),
 			wellAgainOn: fc.constantFrom(null, '2026-06-10', '2026-06-11', '2026-12-02'),
-			restingAskFirst: fc.boolean()
+			restingAskFirstSince: fc.constantFrom(null, '2026-11-26'),
+			changedOn: fc.constantFrom(null, '2026-06-01', '2026-11-27')
 		})
 	)
 	.map(({ result, ...more }) => asked(result, more));
@@ -255,7 +256,7 @@ test('being ill, a resting pulse out of range, or no consent never opens anythin
 		const plain = access(input);
 		return (
 			isNoMoreOpen(access({ ...input, illToday: true }), plain) &&
-			isNoMoreOpen(access({ ...input, restingAskFirst: true }), plain) &&
+			isNoMoreOpen(access({ ...input, restingAskFirstSince: '2026-11-30' }), plain) &&
 			!access({ ...input, consentGiven: false }).allowed
 		);
 	});

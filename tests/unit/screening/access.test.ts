@@ -114,7 +114,8 @@ describe('an open gate', () => {
 			resultUntil: '2027-11-23',
 			startedOn: '2026-11-24',
 			ageYears: 44,
-			plan: 'walkrun'
+			plan: 'walkrun',
+			walkOnlyByAdvice: false
 		});
 	});
 
@@ -250,7 +251,7 @@ describe('advice', () => {
 		['the day after its last', '2025-12-01', false],
 		['a day that does not exist', '2026-11-31', false]
 	])('counts on %s: %s %s', (_, givenOn, allowed) => {
-		expect(may(soreKnee, [adviceOf(['R-JOINT'], { givenOn })]).allowed).toBe(allowed);
+		expect(may(highPressure, [adviceOf(['R-BP-HIGH'], { givenOn })]).allowed).toBe(allowed);
 	});
 
 	test('about a sign counts from the day of the answers on', () => {
@@ -298,13 +299,40 @@ describe('advice', () => {
 		});
 	});
 
-	test('of several the strictest that lifted something sets the scope', () => {
+	test('of several the strictest sets the scope', () => {
 		const both = { ...soreKnee, ...highPressure };
 		const knee = adviceOf(['R-JOINT'], { scope: 'walk', role: 'physiotherapist' });
 		const pressure = adviceOf(['R-BP-HIGH'], { role: 'nurse' });
 		expect(may(both, [knee, pressure])).toMatchObject({ status: 'CLEARED_WALK' });
-		const other = adviceOf(['R-FAINT'], { scope: 'walk' });
-		expect(may(highPressure, [pressure, other])).toMatchObject({ status: 'CLEARED_ALL' });
+		expect(may(both, [adviceOf(['R-JOINT']), pressure])).toMatchObject({ status: 'CLEARED_ALL' });
+	});
+
+	test('that says walking only holds, whatever it was about, until it is removed or runs out', () => {
+		const walk = adviceOf([], { scope: 'walk' });
+		expect(may({}, [walk])).toMatchObject({
+			status: 'CLEARED_WALK',
+			run: false,
+			walkOnlyByAdvice: true
+		});
+		expect(may({}, [{ ...walk, givenOn: '2025-12-01' }])).toMatchObject({ run: true });
+	});
+
+	test('about an injury or an operation is about that one: older advice says nothing of it', () => {
+		const before = { givenOn: '2026-11-23' };
+		const operation = { 'recent.event': ['surgery'] };
+		expect(may(soreKnee, [adviceOf(['R-JOINT'], before)]).allowed).toBe(false);
+		expect(may(operation, [adviceOf(['R-RECENT'], before)]).allowed).toBe(false);
+		expect(may(operation, [adviceOf(['R-RECENT'])]).allowed).toBe(true);
+	});
+
+	test('from before health changed says nothing of what came after, but for age', () => {
+		const changed = { changedOn: '2026-11-20' };
+		const older = { givenOn: '2026-11-19' };
+		const asks = (change: Answers, reason: string, more = {}) =>
+			access(asked(resultOf(change), { ...changed, advice: [adviceOf([reason], more)] }));
+		expect(asks(highPressure, 'R-BP-HIGH', older).allowed).toBe(false);
+		expect(asks(highPressure, 'R-BP-HIGH', { givenOn: '2026-11-20' }).allowed).toBe(true);
+		expect(asks(over45, 'R-AGE-45', older)).toMatchObject({ status: 'CLEARED_ALL' });
 	});
 
 	test('that says nothing yet lifts nothing, closes, and says which one it was', () => {
@@ -331,8 +359,8 @@ describe('advice', () => {
 	});
 
 	test('ends the gate early when it runs out before the result', () => {
-		const early = adviceOf(['R-JOINT'], { givenOn: '2026-03-10' });
-		expect(may(soreKnee, [early])).toMatchObject({
+		const early = adviceOf(['R-BP-HIGH'], { givenOn: '2026-03-10' });
+		expect(may(highPressure, [early])).toMatchObject({
 			validUntil: '2027-03-09',
 			resultUntil: '2027-11-23'
 		});
@@ -495,7 +523,7 @@ describe('not today ends', () => {
 
 describe('a resting pulse out of range on two mornings', () => {
 	const may = (advice: readonly Advice[] = []) =>
-		access(asked(resultOf(), { restingAskFirst: true, advice }));
+		access(asked(resultOf(), { restingAskFirstSince: '2026-11-26', advice }));
 
 	test('turns pulse off, and names who can say more', () => {
 		expect(may()).toMatchObject({
@@ -518,7 +546,7 @@ describe('a resting pulse out of range on two mornings', () => {
 	});
 
 	test('not known counts as out of range', () => {
-		const input = asked(resultOf(), { restingAskFirst: undefined as never });
+		const input = asked(resultOf(), { restingAskFirstSince: undefined as never });
 		expect(access(input)).toMatchObject({ pulse: { on: false } });
 	});
 });

@@ -89,6 +89,7 @@ const rule: Rule = {
 	when: { question: 'new.choice', is: ['yes'] },
 	outcome: 'SEEK_ADVICE',
 	kind: 'condition',
+	isNew: false,
 	urgent: false,
 	stopCurrent: false,
 	basis: ['commonPractice']

@@ -157,10 +157,12 @@ function askFirst(
 	kind: ReasonKind,
 	when: Condition,
 	basis: readonly SourceId[],
-	more: Partial<Pick<OutcomeRule, 'outcome' | 'urgent' | 'stopCurrent'>> = {}
+	more: Partial<Pick<OutcomeRule, 'outcome' | 'urgent' | 'stopCurrent' | 'isNew'>> = {}
 ): OutcomeRule {
 	const mildest = { outcome: 'SEEK_ADVICE', urgent: false, stopCurrent: false } as const;
-	return { id, does: 'outcome', when, kind, basis, ...mildest, ...more };
+	// A sign of illness or an injury may be another one than the one that was once looked at.
+	const isNew = kind === 'symptom' || kind === 'injury';
+	return { id, does: 'outcome', when, kind, basis, ...mildest, isNew, ...more };
 }
 
 function sign(
@@ -275,11 +277,13 @@ const outcomeRules: readonly OutcomeRule[] = [
 	askFirst('R-JOINT', 'injury', anyOf('joint.now', 'limits', 'weight', 'break'), [form, 'csep']),
 	askFirst('R-SUPERVISED', 'condition', anyOf('limits.set', 'watched'), [form]),
 	askFirst('R-TOLD-LIMIT', 'condition', anyOf('limits.set', 'avoid'), ['csep']),
-	askFirst('R-RECENT', 'condition', anyOf('recent.event', 'surgery', 'hospital', 'head'), [
-		form,
-		'csep',
-		'commonPractice'
-	]),
+	askFirst(
+		'R-RECENT',
+		'condition',
+		anyOf('recent.event', 'surgery', 'hospital', 'head'),
+		[form, 'csep', 'commonPractice'],
+		{ isNew: true }
+	),
 	askFirst('R-PREG-ASK', 'pregnancy', { question: 'preg.ok', is: ['no', 'not_sure'] }, [
 		form,
 		'acog2020',

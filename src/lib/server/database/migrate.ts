@@ -3,13 +3,15 @@ import { Migrator, type Migration } from 'kysely/migration';
 import * as signIn from './migrations/0001-sign-in.ts';
 import * as runners from './migrations/0002-runners.ts';
 import * as urgentAnswer from './migrations/0003-urgent-answer.ts';
+import * as answeringAgain from './migrations/0004-answering-again.ts';
 import type { Database } from './tables.ts';
 
 /** In order. A migration that was released is never edited: a change is a new one. */
 const MIGRATIONS: Readonly<Record<string, Migration>> = {
 	'0001-sign-in': signIn,
 	'0002-runners': runners,
-	'0003-urgent-answer': urgentAnswer
+	'0003-urgent-answer': urgentAnswer,
+	'0004-answering-again': answeringAgain
 };
 
 /** Brings the database to the newest shape. Several processes may call it at once. */

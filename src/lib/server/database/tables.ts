@@ -99,6 +99,7 @@ interface RunnerTables {
 		ruleset_version: string;
 		sealed: Sealed;
 		invalidated_at: Milliseconds | null;
+		answered_again_at: Milliseconds | null;
 	};
 	health_event: {
 		id: string;

@@ -12,6 +12,7 @@ export const firstQuestions = {
 		'No page shows your answers to a coach. A coach sees only: may run, may walk, or not today.',
 	years: 'years',
 	resumed: 'We kept your place. Your answers are kept for 7 days from the day you began.',
+	ends: 'You have a result already. It ends when you answer the next question; then finish the form to get a new one.',
 	urgentAgain: 'It has been a while, so we ask the urgent question again.'
 };
 

@@ -91,7 +91,7 @@ export const results: Record<AccessCode | 'BY_TALK' | 'WALK_PLAN', ResultWords> 
 	RESCREEN: {
 		title: 'Please answer again',
 		what: [
-			'Your health, your plan or our question set changed, so the old result no longer counts.'
+			'Your health, your plan or our question set changed, or you began to answer again. So the old result no longer counts.'
 		],
 		next: ['Answer the first questions again. The form starts blank.']
 	}
