@@ -160,9 +160,11 @@ export const walks: readonly Walk[] = [
 			await press(page, 'Go on to my result');
 			await look('changed: issue', page);
 			await phone.send('/screening/changed', { why: 'mistake' });
+			await page.waitForLoadState('networkidle');
 			await house.reopen({ daysAhead: 366 });
 			await page.goto('/screening/result');
 			await look('result: ended', page);
+			await page.waitForLoadState('networkidle');
 			await house.reopen({});
 			await page.goto('/screening/change');
 			await look('change', page);

@@ -1,0 +1,73 @@
+import { inflateSync } from 'node:zlib';
+import type { Page } from '@playwright/test';
+import { todayIn } from './days.ts';
+import { expect, test } from './test.ts';
+import type { Answers } from './walk.ts';
+
+/** Eight reasons of every kind, on the longest plan. Our own, invented. */
+const eightReasons: Answers = {
+	'age.years': 71,
+	'plan.effort': 'hard',
+	'act.days': 1,
+	'act.months': 'lt3',
+	'act.hard': 'no',
+	'signs.other': ['ankles', 'legpain', 'tired'],
+	'chest.pain': ['exercise'],
+	'joint.sore': 'yes',
+	'joint.now': ['limits'],
+	'limits.set': ['watched'],
+	'recent.event': ['surgery'],
+	'ill.heart': 'yes'
+};
+
+const papers = ['A4', 'Letter'] as const;
+
+/** How many pages a PDF has: its page objects, also in compressed object streams. */
+function pagesOf(pdf: Buffer): number {
+	const parts = [pdf.toString('latin1')];
+	for (const { index = 0, 0: mark } of parts[0]?.matchAll(/stream\r?\n/g) ?? []) {
+		try {
+			parts.push(inflateSync(pdf.subarray(index + mark.length)).toString('latin1'));
+		} catch {
+			// A picture, a font, or the end of a stream.
+		}
+	}
+	return parts.join('\n').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
+}
+
+const print = async (page: Page, format: (typeof papers)[number]) =>
+	pagesOf(await page.pdf({ format, preferCSSPageSize: false }));
+
+test('the page for the doctor is one sheet, on either paper, also with eight reasons', async ({
+	page,
+	phone
+}) => {
+	await phone.screen(eightReasons);
+	await page.goto('/screening/doctor');
+	expect(await page.locator('.reasons li').count()).toBeGreaterThanOrEqual(8);
+	await page.getByLabel('Name, for the print only').fill('Gwen Ashworth-Llewellyn');
+	for (const paper of papers) expect(await print(page, paper), paper).toBe(1);
+});
+
+test('the doctor reads what was left ticked, and none of the buttons', async ({ page, phone }) => {
+	await phone.screen(eightReasons);
+	await page.goto('/screening/doctor');
+	await page.getByLabel('Your ankles swell up.').uncheck();
+	await page.emulateMedia({ media: 'print' });
+	await expect(page.getByText('Your ankles swell up.')).toBeHidden();
+	await expect(page.getByText('You feel much more tired than normal.')).toBeVisible();
+	await expect(page.getByRole('heading', { name: 'Reply' })).toBeVisible();
+	await expect(page.getByRole('link')).toHaveCount(0);
+	await expect(page.getByRole('button')).toHaveCount(0);
+});
+
+test('the signs to stop are one sheet to pin up, and the bands two', async ({ page, phone }) => {
+	await phone.screen();
+	await phone.measureResting(68, todayIn('UTC'));
+	for (const paper of papers) {
+		await page.goto('/safety');
+		expect(await print(page, paper), `signs to stop on ${paper}`).toBe(1);
+		await page.goto('/bands');
+		expect(await print(page, paper), `bands on ${paper}`).toBe(2);
+	}
+});

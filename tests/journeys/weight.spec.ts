@@ -1,0 +1,105 @@
+import { gzipSync } from 'node:zlib';
+import type { Browser } from '@playwright/test';
+import { todayIn } from './days.ts';
+import type { House } from './house.ts';
+import { Phone } from './phone.ts';
+import { expect, test } from './test.ts';
+import { leadsTo } from './walk.ts';
+
+// Our own limits, no source: a phone with little network has a page in a few seconds. Everything is
+// counted gzipped. Files are sent with brotli; pages as they are, unless a proxy in front does more.
+
+const SCRIPT = 60_000;
+const SCRIPT_WITH_CHART = 110_000;
+const STYLES = 6_000;
+const FONTS = 95_000;
+const PAGE = 12_000;
+
+/** What the drawing library says of itself: so we know it where it is loaded. */
+const DRAWING = 'is not a registered ';
+
+interface Weight {
+	readonly bytes: Readonly<Record<string, number>>;
+	readonly draws: boolean;
+	readonly unpacked: readonly string[];
+}
+
+test('pages to read have no script at all; those with script stay light', async ({
+	browser,
+	house
+}) => {
+	const { phone, weigh, close } = await visitor(browser, house);
+	for (const path of ['/', '/privacy', '/safety', '/methods', '/offline', '/emergency-number']) {
+		isLight(await weigh(path), path, 0);
+	}
+	for (const path of ['/screening', '/link', '/account']) isLight(await weigh(path), path, SCRIPT);
+
+	await phone.lead('/screening?/answer', { urgent: 'none' });
+	isLight(await weigh('/screening/consent'), 'consent', 0);
+	await phone.begin();
+	for (const n of [2, 3, 10]) isLight(await weigh(`/screening/questions/${n}`), `question ${n}`, 0);
+	await phone.answerAll(leadsTo.askFirst);
+	isLight(await weigh('/screening/check'), 'check', 0);
+	await phone.lead('/screening/check', { truth: 'yes' });
+	for (const name of ['result', 'doctor', 'advice', 'change']) {
+		isLight(await weigh(`/screening/${name}`), name, 0);
+	}
+	await close();
+});
+
+test('the drawing library comes only with bands that have a pulse', async ({ browser, house }) => {
+	const { phone, weigh, close } = await visitor(browser, house);
+	await phone.screen();
+	isLight(await weigh('/bands'), 'bands without a pulse', SCRIPT);
+	isLight(await weigh('/bands/about-you'), 'about you', 0);
+	isLight(await weigh('/bands/resting-pulse'), 'resting pulse', SCRIPT);
+	await phone.measureResting(68, todayIn('UTC'));
+	const withPulse = await weigh('/bands');
+	expect(withPulse.draws).toBe(true);
+	isLight({ ...withPulse, draws: false }, 'bands with a pulse', SCRIPT_WITH_CHART);
+	await phone.screen(leadsTo.byTalk);
+	isLight(await weigh('/bands'), 'bands by talk', SCRIPT);
+	await close();
+});
+
+function isLight({ bytes, draws, unpacked }: Weight, name: string, script: number) {
+	expect(draws, `${name} draws`).toBe(false);
+	expect(unpacked, `${name}: files sent without packing`).toEqual([]);
+	const { script: scripts = 0, stylesheet = 0, font = 0, document = 0 } = bytes;
+	if (script === 0) expect(scripts, `script of ${name}`).toBe(0);
+	else expect(scripts, `script of ${name}`).toBeGreaterThan(0);
+	expect(scripts, `script of ${name}`).toBeLessThanOrEqual(script);
+	expect(stylesheet, `styles of ${name}`).toBeLessThan(STYLES);
+	expect(font, `fonts of ${name}`).toBeLessThan(FONTS);
+	expect(document, `the page ${name} itself`).toBeLessThan(PAGE);
+}
+
+/** Somebody whose pages are each opened as if for the first time. */
+async function visitor(browser: Browser, house: House) {
+	const context = await browser.newContext({ baseURL: house.url, serviceWorkers: 'block' });
+	async function weigh(path: string): Promise<Weight> {
+		const page = await context.newPage();
+		const bytes: Record<string, number> = {};
+		const unpacked: string[] = [];
+		let draws = false;
+		const reading: Promise<void>[] = [];
+		page.on('response', (response) => {
+			const kind = response.request().resourceType();
+			reading.push(
+				response.body().then((body) => {
+					bytes[kind] = (bytes[kind] ?? 0) + gzipSync(body).length;
+					draws ||= kind === 'script' && body.includes(DRAWING);
+					const isPacked = response.headers()['content-encoding'] !== undefined;
+					if (!isPacked && ['script', 'stylesheet'].includes(kind)) unpacked.push(response.url());
+				})
+			);
+		});
+		await page.goto(path, { waitUntil: 'networkidle' });
+		expect(new URL(page.url()).pathname).toBe(path);
+		await Promise.all(reading);
+		await page.close();
+		return { bytes, draws, unpacked };
+	}
+	const phone = new Phone(context.request, house.url);
+	return { phone, weigh, close: () => context.close() };
+}
