@@ -1,6 +1,13 @@
 // Stands between Node's server and the app: what the app can only know from here, and an answer
 // where the app gives none.
 
+const unlessTheAppSays = {
+	'cache-control': 'no-store',
+	'referrer-policy': 'same-origin',
+	'x-content-type-options': 'nosniff',
+	'x-frame-options': 'DENY'
+};
+
 /**
  * @param {Promise<Function>} app settles when the app is loaded
  * @param {import('./settings.mjs').Settings} settings
@@ -10,6 +17,8 @@ export function answerWith(app, { isDirect }) {
 	return async (request, response) => {
 		if (isDirect)
 			request.headers['x-forwarded-proto'] = protocolOf(request.headers['x-forwarded-proto']);
+		// The framework sends redirects and refusals past the app's own headers.
+		for (const [name, value] of Object.entries(unlessTheAppSays)) response.setHeader(name, value);
 		try {
 			const handle = await app;
 			await handle(request, response, () => answer(response, 404, 'There is no such page.'));

@@ -53,10 +53,12 @@ async function asset(request: Request): Promise<Response> {
 
 /** The network first, so that a result is never an old one; without a network what was kept. */
 async function page(request: Request, path: string): Promise<Response> {
+	const isKept = request.method === 'GET' && PAGES.includes(path);
 	try {
-		return await fetch(request);
+		const answer = await fetch(request);
+		// A server in trouble must not stand between somebody and the numbers to call.
+		return answer.status >= 500 && isKept ? ((await caches.match(path)) ?? answer) : answer;
 	} catch {
-		const kept = request.method === 'GET' && PAGES.includes(path) ? path : '/offline';
-		return (await caches.match(kept)) ?? Response.error();
+		return (await caches.match(isKept ? path : '/offline')) ?? Response.error();
 	}
 }

@@ -18,6 +18,7 @@ describe.each(DATABASES)('a profile on %s', (type) => {
 		activityLevel: 2,
 		supervisedMaximumBpm: 181,
 		supervisedCapacity: 31.5,
+		outsideOn: [],
 		restingAskFirstSince: '2026-11-20'
 	};
 

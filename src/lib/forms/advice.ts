@@ -13,7 +13,7 @@ export const adviceForm = z.object({
 		'pharmacist',
 		'exercise-professional'
 	]),
-	covers: z.array(z.string().max(40)).min(1, 'nothing-covered').max(60),
+	covers: z.array(z.string().max(40)).max(60),
 	scope: oneOf(['none', 'walk', 'walkrun', 'all']),
 	limitBpm: optional(wholeNumber({ low: 60, high: limits.maximumBpm.plausible.high }))
 });

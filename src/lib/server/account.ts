@@ -12,6 +12,7 @@ import * as screenings from './screenings.ts';
 import * as sessions from './sessions.ts';
 import * as settings from './settings.ts';
 import type { Vault } from './vault.ts';
+import * as walks from './walks.ts';
 import * as wellAgain from './well-again.ts';
 
 /**
@@ -35,6 +36,7 @@ export async function exportAll(
 		events: await events.list(database, vault, runnerId),
 		advice: await advice.list(database, vault, runnerId),
 		wellAgain: await wellAgain.list(database, runnerId),
+		walks: await walks.list(database, runnerId),
 		profile: await profiles.load(database, vault, runnerId),
 		sessions: await sessions.list(database, runnerId, now),
 		passkeys: await passkeys.list(database, runnerId),

@@ -1,6 +1,8 @@
 import type { Kysely } from 'kysely';
 import { z } from 'zod';
-import { MORNINGS_KEPT, restingFromMornings } from '../physiology/resting.ts';
+import { withinValid } from '../physiology/limits.ts';
+import { MORNINGS_KEPT } from '../physiology/resting.ts';
+import { addMonths } from '../screening/calendar.ts';
 import * as audit from './audit.ts';
 import * as consents from './consents.ts';
 import type { Database } from './database/tables.ts';
@@ -26,7 +28,9 @@ export const profileShape = z.strictObject({
 	supervisedMaximumBpm: z.int().min(60).max(250).nullable(),
 	/** Capacity measured in a supervised test, in millilitres of oxygen a kilogram a minute. */
 	supervisedCapacity: z.number().min(5).max(100).nullable(),
-	/** Set when two mornings lay outside 40 to 100: pulse is off until advice of that day or later. */
+	/** Days whose pulse lay outside 40 to 100. They stay when the morning itself is taken away. */
+	outsideOn: z.array(shapes.localDate).default([]),
+	/** Set with the second of them: pulse is off until advice of that day or later. */
 	restingAskFirstSince: shapes.localDate.nullable()
 });
 
@@ -41,19 +45,25 @@ export const EMPTY: Profile = {
 	activityLevel: null,
 	supervisedMaximumBpm: null,
 	supervisedCapacity: null,
+	outsideOn: [],
 	restingAskFirstSince: null
 };
 
+/** For how long a day outside 40 to 100 is remembered. Our own choice, no source. */
+const MONTHS_REMEMBERED = 3;
+
 /**
- * One morning a date, oldest first, the newest seven. Once two of them ask for advice, the profile
- * says so until advice is recorded, even when calmer mornings follow.
+ * One morning a date, oldest first, the newest seven. Two days outside 40 to 100 within three months
+ * ask for advice, also when one was typed over or taken away, and when calmer mornings follow.
  */
 export function withMorning(profile: Profile, added: Morning): Profile {
 	const others = profile.mornings.filter(({ on }) => on !== added.on);
 	const mornings = [...others, added].sort((a, b) => (a.on < b.on ? -1 : 1)).slice(-MORNINGS_KEPT);
-	const asksFirst = restingFromMornings(mornings.map(({ bpm }) => bpm)).kind === 'ask-first';
-	const since = profile.restingAskFirstSince ?? (asksFirst ? added.on : null);
-	return { ...profile, mornings, restingAskFirstSince: since };
+	const recent = profile.outsideOn.filter((on) => on >= addMonths(added.on, -MONTHS_REMEMBERED));
+	const isOutside = !withinValid('restingBpm', added.bpm);
+	const outsideOn = [...new Set(isOutside ? [...recent, added.on] : recent)];
+	const since = profile.restingAskFirstSince ?? (outsideOn.length >= 2 ? added.on : null);
+	return { ...profile, mornings, outsideOn, restingAskFirstSince: since };
 }
 
 /** @throws VaultClosed, Unreadable */
@@ -85,6 +95,29 @@ export async function save(
 		.values({ runner_id: runnerId, sealed, updated_at: now })
 		.onConflict((conflict) => conflict.column('runner_id').doUpdateSet({ sealed, updated_at: now }))
 		.execute();
+}
+
+/**
+ * Reads, changes and writes the profile in one go, so that two forms sent at once lose nothing of
+ * each other.
+ * @throws ConsentMissing, VaultClosed, Unreadable
+ */
+export async function change(
+	database: Kysely<Database>,
+	vault: Vault,
+	runnerId: string,
+	changed: (before: Profile) => Profile,
+	now: number
+): Promise<void> {
+	await database.transaction().execute(async (step) => {
+		// The runner's own row is the lock: PostgreSQL waits here, SQLite has one writer anyway.
+		await step
+			.updateTable('user')
+			.set((of) => ({ name: of.ref('name') }))
+			.where('id', '=', runnerId)
+			.execute();
+		await save(step, vault, runnerId, changed(await load(step, vault, runnerId)), now);
+	});
 }
 
 /**

@@ -15,6 +15,7 @@ export async function sweep(database: Kysely<Database>, now: number): Promise<vo
 		.where('lastRequest', '<=', now - DAY_MS)
 		.execute();
 	await unusedAccounts(database, now);
+	await lostAccounts(database, now);
 }
 
 /**
@@ -61,6 +62,28 @@ async function unusedAccounts(database: Kysely<Database>, now: number): Promise<
 		)
 		.where(({ not, exists, selectFrom }) =>
 			not(exists(selectFrom('consent').select('consent.id').whereRef('runner_id', '=', 'user.id')))
+		)
+		.where(({ not, exists, selectFrom }) =>
+			not(exists(selectFrom('passkey').select('passkey.id').whereRef('userId', '=', 'user.id')))
+		)
+		.execute();
+}
+
+/**
+ * Nobody can open it again: no session lives and there is no passkey. What stands in it about
+ * somebody's health goes with it. A week's grace, for a code that is still on its way.
+ */
+async function lostAccounts(database: Kysely<Database>, now: number): Promise<void> {
+	await database
+		.deleteFrom('user')
+		.where('isAnonymous', '=', true)
+		.where('createdAt', '<=', new Date(now - UNUSED_ACCOUNT_MS))
+		.where(({ not, exists, selectFrom }) =>
+			not(
+				exists(
+					selectFrom('session').select('session.id').whereRef('session.userId', '=', 'user.id')
+				)
+			)
 		)
 		.where(({ not, exists, selectFrom }) =>
 			not(exists(selectFrom('passkey').select('passkey.id').whereRef('userId', '=', 'user.id')))

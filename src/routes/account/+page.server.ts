@@ -73,8 +73,8 @@ export const actions: Actions = {
 		const { house, database, runnerId } = needRunner(event);
 		const read = readForm(await event.request.formData(), deleteForm);
 		if (!read.ok) return fail(400, { issues: read.issues });
-		await house.auth.signOut(event.request.headers);
 		await account.deleteAll(database, runnerId);
+		await house.auth.signOut(event.request.headers);
 		forgetPhone(event);
 		redirect(303, '/account/gone');
 	},

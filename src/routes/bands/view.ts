@@ -103,7 +103,8 @@ function bandView({ low, high, cutByCareTeam }: PulseBand): PulseBandView {
 		lowSpreadBpm: low === null ? null : whole(low.spreadBpm),
 		highSpreadBpm: whole(high.spreadBpm),
 		lowCount: low === null ? null : whole(low.count15),
-		highCount: whole(high.count15),
+		// A limit is never counted up: one beat more in 15 seconds would be over it.
+		highCount: cutByCareTeam ? Math.floor(high.count15) : whole(high.count15),
 		lowShare: low === null ? null : wholePercent(low.fraction),
 		highShare: percent(high.fraction),
 		cutByCareTeam

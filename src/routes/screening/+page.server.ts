@@ -1,10 +1,12 @@
-import { error, fail, redirect } from '@sveltejs/kit';
+import { error, fail, redirect, type RequestEvent } from '@sveltejs/kit';
+import type { Signed } from '$lib/server/auth.ts';
 import { currentRuleset } from '$lib/screening/rulesets/index.ts';
 import { checkAnswer } from '$lib/screening/validate-answer.ts';
 import { visibleQuestions } from '$lib/screening/visible-questions.ts';
 import * as drafts from '$lib/server/drafts.ts';
 import * as events from '$lib/server/events.ts';
 import { gate } from '$lib/server/gate.ts';
+import * as screenings from '$lib/server/screenings.ts';
 import { visitor } from '$lib/server/visitor.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { consentingRunner, URGENT_GOOD_FOR_MS, URGENT_QUESTION } from './form-in-progress.ts';
@@ -48,12 +50,7 @@ export const actions: Actions = {
 		const runner = await consentingRunner(event);
 		// A sign wins over everything, also over "none of these" ticked beside it.
 		if (signs.length > 0) {
-			if (runner !== null && house.vault.state === 'right') {
-				const { timeZone } = await visitor(house, runner, event.cookies);
-				const said = { source: 'questions', signs, happenedAt: now, timeZone } as const;
-				await events.record(house.database, house.vault, runner.runnerId, said, now);
-				await drafts.discard(house.database, runner.runnerId);
-			}
+			await keepThatThereWasASign(event, runner);
 			event.cookies.delete('no_urgent_sign', { path: '/screening' });
 			redirect(303, '/screening/emergency');
 		}
@@ -81,6 +78,24 @@ export const actions: Actions = {
 		redirect(303, placeToGoOn(saved.draft?.answers ?? {}));
 	}
 };
+
+/**
+ * With consent it is kept that there was a sign, and not which. Where nothing about health may be
+ * kept, the result ends all the same: that says nothing about health.
+ */
+async function keepThatThereWasASign(event: RequestEvent, consenting: Signed | null) {
+	const { house, runner, now } = event.locals;
+	if (runner === null) return;
+	const { database, vault } = house;
+	if (consenting === null || vault.state !== 'right') {
+		await screenings.invalidate(database, runner.runnerId, now);
+		return;
+	}
+	const { timeZone } = await visitor(house, runner, event.cookies);
+	const said = { source: 'questions', signs: [], happenedAt: now, timeZone } as const;
+	await events.record(database, vault, runner.runnerId, said, now);
+	await drafts.discard(database, runner.runnerId);
+}
 
 /** The first question that is still open, or the check page. */
 function placeToGoOn(answers: drafts.Draft['answers']): string {

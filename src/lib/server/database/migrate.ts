@@ -4,6 +4,7 @@ import * as signIn from './migrations/0001-sign-in.ts';
 import * as runners from './migrations/0002-runners.ts';
 import * as urgentAnswer from './migrations/0003-urgent-answer.ts';
 import * as answeringAgain from './migrations/0004-answering-again.ts';
+import * as walks from './migrations/0005-walks.ts';
 import type { Database } from './tables.ts';
 
 /** In order. A migration that was released is never edited: a change is a new one. */
@@ -11,7 +12,8 @@ const MIGRATIONS: Readonly<Record<string, Migration>> = {
 	'0001-sign-in': signIn,
 	'0002-runners': runners,
 	'0003-urgent-answer': urgentAnswer,
-	'0004-answering-again': answeringAgain
+	'0004-answering-again': answeringAgain,
+	'0005-walks': walks
 };
 
 /** Brings the database to the newest shape. Several processes may call it at once. */

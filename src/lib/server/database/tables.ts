@@ -111,6 +111,7 @@ interface RunnerTables {
 	};
 	advice: { id: string; runner_id: string; sealed: Sealed; recorded_at: Milliseconds };
 	well_again: { runner_id: string; on_date: LocalDate; recorded_at: Milliseconds };
+	walk: { runner_id: string; on_date: LocalDate; recorded_at: Milliseconds };
 	profile: { runner_id: string; sealed: Sealed; updated_at: Milliseconds };
 	runner_settings: {
 		runner_id: string;

@@ -57,7 +57,7 @@ export const account = {
 	remove: 'Remove',
 	withdraw: 'Take back my agreement',
 	withdrawText:
-		'Your bands close at once, and no coach can see your result any more. Your data stays until you delete it. You can agree again later.',
+		'Your bands close at once. Your data stays until you delete it. You can agree again later.',
 	withdrawGo: 'Take it back',
 	delete: 'Delete everything',
 	deleteText:
@@ -68,7 +68,7 @@ export const account = {
 	deleted: 'Everything is deleted.',
 	signOut: 'Forget me on this phone',
 	signOutText:
-		'Your data stays on the server, but this phone can no longer open it. Without a code or a passkey there is no way back to it.',
+		'This phone can no longer open your data. With another phone or a passkey you can. Without one nobody can, and then it is deleted within a day or so.',
 	signOutGo: 'Forget me here',
 	issues: {
 		'unknown-option': 'Pick one of the choices.',

@@ -31,7 +31,14 @@ export const advice = {
 	removeOf: (date: string) => `Remove the advice of ${date}`,
 	list: 'Advice on file',
 	none: 'None yet.',
-	nothingToCover: 'Your result has no reason that advice could lift.',
+	nothingToCover:
+		'Your result has no reason that advice could lift. You can still write down a limit: walking only, nothing yet, or a pulse.',
+	coveredBy: (reasons: string) => `It covers: ${reasons}`,
+	limitOf: (bpm: number) => `Limit: ${bpm} beats a minute.`,
+	stricter:
+		'If they said “supervised exercise only” or set another limit, pick the choice that is never looser. Until you know, pick “nothing yet”.',
+	professional:
+		'A qualified exercise professional has a degree and a certificate in this. Ask to see it: a coach of a group is not one by that alone.',
 	notYet: 'Kept. It does not lift every reason: the result page says what is left.',
 	issues: {
 		missing: 'Please answer this.',
@@ -43,6 +50,8 @@ export const advice = {
 		'wrong-role': 'This person cannot cover that reason. See who can, beside each one.',
 		'before-the-sign':
 			'For a sign like this, the advice has to be from the day of your answers or later.',
+		'limit-role':
+			'Only a doctor or a nurse can set a pulse limit here. Ask one of them, and leave this empty until then.',
 		'not-a-number': 'Type a number, or leave it empty.',
 		'not-whole': 'Type a whole number, or leave it empty.',
 		'too-low': 'That is lower than a walking pulse. Please look at it again.',

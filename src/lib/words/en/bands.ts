@@ -3,6 +3,7 @@ export const bands = {
 	headRest: (bpm: number) => `resting pulse ${bpm}`,
 	headRun: (until: string) => `may run until ${until}`,
 	headTalk: (until: string) => `may run, by talk, until ${until}`,
+	headSettling: (until: string) => `settling in; your result counts until ${until}`,
 	headWalk: (until: string) => `may walk until ${until}`,
 	talkFirst: 'How you can talk comes first.',
 	bpm: 'bpm',
@@ -37,7 +38,7 @@ export const bands = {
 		range: (low: string, high: string, unit: string) => `${low}–${high} ${unit}`,
 		slowEnd: 'start at the slow end',
 		pace: (slow: string, fast: string, unit: string) => `outdoors ${slow}–${fast} ${unit}`,
-		paceFrom: (slow: string, unit: string) => `outdoors ${slow} ${unit}, or slower`,
+		paceFrom: (slow: string, unit: string) => `outdoors, begin at ${slow} ${unit}`,
 		paceOne: (slow: string, unit: string) => `outdoors ${slow} ${unit}`,
 		spread: (by: string, unit: string) => `give or take ${by} ${unit}`,
 		incline: (percent: string, speed: string, unit: string) =>
@@ -66,6 +67,7 @@ export const bands = {
 			mornings === 1
 				? 'Resting: one morning. More mornings make it surer.'
 				: `Resting: the mean of ${mornings} mornings.`,
+		careCut: 'Upper edge: the limit that your care team set.',
 		spread: (low: number | null, high: number) =>
 			low === null
 				? `The upper edge is unsure by about ${high} beats either way.`
@@ -75,7 +77,7 @@ export const bands = {
 		speedNatural:
 			'Speed: the range in which people naturally walk or run. We do not know your fitness, so we name no speed of your own.',
 		speedCapacity:
-			'Speed: from your measured fitness by the ACSM walking and running equations, unsure by about 7 %.',
+			'Speed: from your measured fitness by the ACSM walking and running equations, unsure by 15 to 20 %.',
 		methods: 'All formulas and their sources'
 	},
 	careLimit: (bpm: number) => `Limit from your care team: ${bpm} beats a minute.`,
@@ -94,9 +96,16 @@ export const bands = {
 		text: 'You are new to this, or have a health condition, so you begin with walking. No running yet.',
 		left: (walks: number, days: number) =>
 			`Still to come: at least ${walks} ${walks === 1 ? 'walk' : 'walks'}, and at least ${days} ${days === 1 ? 'day' : 'days'} from your first walk.`,
+		notBegun: 'The two weeks begin with your first walk. Say so here when you have done one.',
 		until: (date: string) => `The first short runs can come on ${date} at the earliest.`,
+		walked: 'I walked an outing today',
+		soFar: (walks: number) => (walks === 1 ? 'One walk so far' : `${walks} walks so far`),
+		notWalked: 'Take it back',
+		notWalkedOf: (date: string) => `Take back the walk of ${date}`,
 		why: 'Legs, joints and heart need time before running. Two weeks of walking is our own careful choice; guidelines ask for light to moderate effort first.'
 	},
+	walkPlan:
+		'You plan to walk only, so there is no run here. Brisk walking is a full goal of its own.',
 	walkOnly:
 		'Your result is walking only. Each run is a brisk walk here, and that is a full goal of its own.',
 	estimates:
@@ -119,7 +128,7 @@ export const bands = {
 	ifCaption: 'Pulse band if the maximum is off',
 	ifMaximum: 'Maximum',
 	ifLess: (bpm: number) => `${bpm}, ten less`,
-	ifSame: (bpm: number) => `${bpm}, as estimated`,
+	ifSame: (bpm: number) => `${bpm}, as it is now`,
 	ifMore: (bpm: number) => `${bpm}, ten more`,
 	units: {
 		change: 'Change units',

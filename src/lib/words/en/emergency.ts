@@ -16,7 +16,7 @@ export const emergency = {
 		'Do not drive yourself.',
 		'If someone is with you, tell them.'
 	],
-	goOn: 'I have done that',
+	goOn: 'Go on',
 	watch: 'This app does not watch you and does not call for help.',
 	after: 'When the danger is over',
 	afterText:

@@ -16,6 +16,10 @@ export const faults: Record<string, { title: string; text: string }> = {
 		title: 'The health data cannot be opened right now',
 		text: 'This server does not have the key that the data was locked with. Nothing is lost, and nothing was changed. Until the key is back, no bands can be shown and no questions can be stored. Please tell whoever runs this server.'
 	},
+	unreadable: {
+		title: 'A part of your data cannot be read',
+		text: 'Something that we stored about you cannot be opened, so we cannot tell what you may do, and show no bands. Please tell whoever runs this server. On the account page you can still delete everything.'
+	},
 	'needs-https': {
 		title: 'This needs a safe connection',
 		text: 'Questions, bands and accounts work only over https, or on the computer that runs Breathmark. Ask whoever runs this server for its https address.'

@@ -8,8 +8,7 @@ export const firstQuestions = {
 	next: 'Next question',
 	toCheck: 'Check your answers',
 	save: 'Keep this answer',
-	privacy:
-		'No page shows your answers to a coach. A coach sees only: may run, may walk, or not today.',
+	privacy: 'No page shows your answers to anybody else, a coach included.',
 	years: 'years',
 	resumed: 'We kept your place. Your answers are kept for 7 days from the day you began.',
 	ends: 'You have a result already. It ends when you answer the next question; then finish the form to get a new one.',

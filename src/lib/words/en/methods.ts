@@ -9,7 +9,8 @@ export const methods = {
 		'208 minus 0.7 times age (Tanaka 2001), with a spread of 11.4 beats, the error found in adults who were not active (Sarzynski 2013).',
 		'A maximum from a supervised test replaces it. Never try to find your maximum by yourself.'
 	],
-	compareCaption: 'Other published formulas, for comparison only (not used)',
+	compareCaption:
+		'Maximum pulse (bpm) by published formulas. Tanaka is the one in use; the others stand here for comparison',
 	compareAge: 'Age',
 	reserveTitle: 'Reserve',
 	reserve:
@@ -35,7 +36,7 @@ export const methods = {
 	targetColumns: { phase: 'Part', reserve: '% of reserve', effort: 'Effort, of 10' },
 	speedTitle: 'Speed',
 	speed:
-		'Oxygen cost by gait, not by speed: walking 0.1 × speed + 1.8 × speed × incline + 3.5; running 0.2 × speed + 0.9 × speed × incline + 3.5, in mL/kg/min with speed in m/min (ACSM). Typical error about 7 %. We name a speed only when your fitness was measured.',
+		'Oxygen cost by gait, not by speed: walking 0.1 × speed + 1.8 × speed × incline + 3.5; running 0.2 × speed + 0.9 × speed × incline + 3.5, in mL/kg/min with speed in m/min (ACSM). The equation is off by about 7 %, a speed worked out from it by 15 to 20 %. We name a speed only when your fitness was measured.',
 	unknownTitle: 'What the app does not know',
 	unknown: [
 		'Your true maximum. One in three people who are not active is more than 11 beats away from the estimate.',

@@ -18,7 +18,7 @@ export const phases: Record<PhaseKind, { name: string; line: string; feel: strin
 	'steady-run': {
 		name: 'Steady run',
 		line: 'I can say one full sentence | then I want a breath | then the next.',
-		feel: 'Comfortable to talk. In the last third, with breaths is fine.'
+		feel: 'Talk stays comfortable. The breaths in this line belong to the last third of a run, not before.'
 	},
 	'recovery-walk': {
 		name: 'Recovery walk',

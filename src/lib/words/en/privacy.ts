@@ -6,7 +6,7 @@ export const privacy = {
 			title: 'Your answers',
 			text: [
 				'They are kept only while the form is open: encrypted, at most 7 days. When you finish, they are deleted.',
-				'The urgent question comes before you agree to anything. It stores nothing if you have no account.',
+				'The urgent question comes before you agree to anything. It stores nothing if you have no account. With one, it keeps that there was a sign, and not which.',
 				'No page shows your answers to a coach.'
 			]
 		},
@@ -14,20 +14,20 @@ export const privacy = {
 			title: 'Your result',
 			text: [
 				'The result keeps what you may do, the reasons, your age, your plan and how active you are. It is stored encrypted. Whoever runs this server could read it.',
-				'It counts for twelve months, or until you say that something changed.'
+				'It counts for twelve months, or until you say that something changed or begin to answer again. It stays in your list until you delete everything.'
 			]
 		},
 		{
 			title: 'Your pulses and bands',
 			text: [
 				'Resting pulses and what you tell us about yourself are stored encrypted. Bands are worked out when you look, and not stored.',
-				'If your result turns pulse numbers off, stored pulses are deleted.'
+				'If your result turns pulse numbers off, stored pulses are deleted. Everything else stays until you delete it. An account that no phone and no passkey can open any more is deleted within a day or so.'
 			]
 		},
 		{
 			title: 'Cookies',
 			text: [
-				'One cookie keeps you signed in on this phone, for up to 400 days after your last visit. Others keep your emergency number, time zone and light or dark. There is no tracking, and nothing is loaded from other companies.',
+				'One cookie keeps you signed in on this phone, for up to 400 days after your last visit. Others keep your emergency number, time zone and light or dark, and, for half an hour, that you ticked none of the urgent signs. There is no tracking, and nothing is loaded from other companies.',
 				'Some browsers drop a site’s data after a week without a visit. A code or a passkey on the account page brings you back.'
 			]
 		},

@@ -7,8 +7,12 @@ interface ResultWords {
 	next: string[];
 }
 
+/** A code, or a variant of one that needs other words. */
+export type ResultHeading =
+	AccessCode | 'BY_TALK' | 'WALK_PLAN' | 'WALK_ADVISED' | 'SEEK_TODAY' | 'WITHDRAWN';
+
 /** What a runner reads for each code. The page adds the reasons and who may lift them. */
-export const results: Record<AccessCode | 'BY_TALK' | 'WALK_PLAN', ResultWords> = {
+export const results: Record<ResultHeading, ResultWords> = {
 	CLEARED_ALL: {
 		title: 'From what you told us, you may run',
 		what: ['Begin gently and build up. Stop if you feel unwell.'],
@@ -32,6 +36,30 @@ export const results: Record<AccessCode | 'BY_TALK' | 'WALK_PLAN', ResultWords> 
 			'See your walking bands.',
 			'If you want to run one day, say that your plan changed and answer again.'
 		]
+	},
+	WALK_ADVISED: {
+		title: 'From the advice you had, you may walk',
+		what: [
+			'You wrote down advice that says walking only. Walk at a pace where you can talk.',
+			'Brisk walking counts in full: it is real training for your heart.'
+		],
+		next: [
+			'See your walking bands.',
+			'When a professional says that you may run, write that down and remove the older advice.'
+		]
+	},
+	SEEK_TODAY: {
+		title: 'Ask first, today',
+		what: ['Do not start with us before a doctor has looked at this.'],
+		next: [
+			'Print the page for your doctor and take it with you.',
+			'When you have the advice, write it down here. It lifts exactly the reasons that it covers.'
+		]
+	},
+	WITHDRAWN: {
+		title: 'You took your agreement back',
+		what: ['So there is no result that counts. What is stored stays locked until you delete it.'],
+		next: ['If you want to go on, agree again. The form starts blank.']
 	},
 	CLEARED_WALK: {
 		title: 'From what you told us, you may walk',
@@ -120,6 +148,10 @@ export const result = {
 	liftedByWaiting: 'This ends when you feel well again.',
 	covered: 'Already covered by advice',
 	urgent: 'Please call your doctor or a health line today.',
+	worse: 'If it comes back or gets worse before that, call for help:',
+	takeBack: 'I ticked an urgent sign by mistake',
+	settlesIn:
+		'You begin with settling in: at least six walks over at least two weeks, before the first short runs.',
 	stopCurrent: 'Stop exercise until you have been checked.',
 	risk: 'No form can remove all risk. Stop if you feel unwell.',
 	until: (date: string) => `This counts until ${date}, or until your health changes.`,

@@ -3,7 +3,7 @@ export const start = {
 	lead: 'Learn what comfortable but working feels like.',
 	text: 'Breathmark helps adults who are new to running. It asks who should see a doctor first. Then it works out how hard each part of an outing should feel for you: what you can still say, how it feels, your pulse and your speed.',
 	door: 'I am starting to run',
-	doorHint: 'About five minutes. No account, no e-mail.',
+	doorHint: 'About five minutes. No sign-up, no e-mail.',
 	goOn: 'Go on with the first questions',
 	bands: 'Your bands',
 	result: 'Your result',

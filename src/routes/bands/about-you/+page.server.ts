@@ -4,18 +4,17 @@ import { readForm, type Typed } from '$lib/forms/read-form.ts';
 import { limits } from '$lib/physiology/limits.ts';
 import { jacksonCapacity } from '$lib/physiology/questions-capacity.ts';
 import { restingFromMornings } from '$lib/physiology/resting.ts';
-import { gate } from '$lib/server/gate.ts';
 import * as profiles from '$lib/server/profiles.ts';
 import * as settings from '$lib/server/settings.ts';
 import { decimal } from '$words/dates.ts';
 import type { Actions, PageServerLoad } from './$types';
+import { needOpen } from '../../standing-of.ts';
 import { unitsOf } from '../units-of.ts';
 
-async function openProfile({ locals: { house, runner, now } }: Pick<RequestEvent, 'locals'>) {
-	const access = await gate(house, runner, now);
-	if (!access.allowed || runner === null) redirect(303, '/screening/result');
-	const profile = await profiles.load(house.database, house.vault, runner.runnerId);
-	return { house, runner, now, access, profile };
+async function openProfile(event: Pick<RequestEvent, 'locals' | 'cookies'>) {
+	const open = await needOpen(event);
+	const { house, runner } = open;
+	return { ...open, profile: await profiles.load(house.database, house.vault, runner.runnerId) };
 }
 
 export const load: PageServerLoad = async (event) => {
@@ -43,17 +42,31 @@ export const actions: Actions = {
 		const read = readForm(await event.request.formData(), aboutYouForm);
 		if (!read.ok) return fail(400, { issues: read.issues, values: read.values });
 		const { name, speedUnits, paceUnits, ...about } = read.value;
-		const supervisedMaximumBpm = access.pulse.on ? about.supervisedMaximumBpm : null;
+		// With pulse off the field is not shown: what was kept of it stays.
+		const supervisedMaximumBpm = access.pulse.on
+			? about.supervisedMaximumBpm
+			: profile.supervisedMaximumBpm;
 		if (supervisedMaximumBpm !== null && isTooLow(supervisedMaximumBpm, profile)) {
 			const issues = [{ field: 'supervisedMaximumBpm', code: 'under-resting' }];
-			const typed = Object.entries({ ...about, name, speedUnits, paceUnits });
+			const typed = Object.entries({
+				...about,
+				sex: about.sex ?? 'none',
+				name,
+				speedUnits,
+				paceUnits
+			});
 			const values: Typed = Object.fromEntries(
 				typed.map(([field, value]) => [field, String(value ?? '')])
 			);
 			return fail(400, { issues, values });
 		}
-		const changed = { ...profile, ...about, supervisedMaximumBpm };
-		await profiles.save(house.database, house.vault, runner.runnerId, changed, now);
+		await profiles.change(
+			house.database,
+			house.vault,
+			runner.runnerId,
+			(before) => ({ ...before, ...about, supervisedMaximumBpm }),
+			now
+		);
 		await settings.save(house.database, runner.runnerId, {
 			name,
 			units: speedUnits,

@@ -1,31 +1,22 @@
-import { fail, redirect, type RequestEvent } from '@sveltejs/kit';
+import { fail, redirect } from '@sveltejs/kit';
 import { morningForm } from '$lib/forms/morning.ts';
 import { readForm, type Typed } from '$lib/forms/read-form.ts';
 import { pulseBasis } from '$lib/guidance/pulse-basis.ts';
 import { limits } from '$lib/physiology/limits.ts';
 import { pulseFromCount } from '$lib/physiology/pulse-count.ts';
 import { roundHalfUp } from '$lib/physiology/units.ts';
-import { addMonths, compareDates, localDate } from '$lib/screening/calendar.ts';
+import { addMonths, compareDates } from '$lib/screening/calendar.ts';
 import type { LocalDate } from '$lib/screening/types.ts';
-import { gate } from '$lib/server/gate.ts';
 import * as profiles from '$lib/server/profiles.ts';
-import { visitor } from '$lib/server/visitor.ts';
 import { decimal } from '$words/dates.ts';
+import { needOpen } from '../../standing-of.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 /** Older mornings than this say little about today. Our own choice, no source. */
 const MONTHS_BACK = 3;
 
-async function open(event: Pick<RequestEvent, 'locals' | 'cookies'>) {
-	const { house, runner, now } = event.locals;
-	const access = await gate(house, runner, now);
-	if (!access.allowed || runner === null) redirect(303, '/screening/result');
-	const { timeZone } = await visitor(house, runner, event.cookies);
-	return { house, runner, now, access, today: localDate(now, timeZone) };
-}
-
 export const load: PageServerLoad = async (event) => {
-	const { house, runner, access, today } = await open(event);
+	const { house, runner, access, today } = await needOpen(event);
 	if (!access.pulse.on) {
 		const state = access.pulse.reasons.every((id) => id === 'H-REST') ? 'ask-first' : 'off';
 		return { state, today, mean: null, mornings: [] };
@@ -50,7 +41,7 @@ export const load: PageServerLoad = async (event) => {
 
 export const actions: Actions = {
 	add: async (event) => {
-		const { house, runner, now, access, today } = await open(event);
+		const { house, runner, now, access, today } = await needOpen(event);
 		if (!access.pulse.on) redirect(303, '/bands/resting-pulse');
 		const read = readForm(await event.request.formData(), morningForm);
 		if (!read.ok) return fail(400, { issues: read.issues, values: read.values });
@@ -61,17 +52,28 @@ export const actions: Actions = {
 			const values: Typed = { beats: String(beats), seconds: String(seconds), on };
 			return fail(400, { issues: [issue], values });
 		}
-		const before = await profiles.load(house.database, house.vault, runner.runnerId);
-		const after = profiles.withMorning(before, { bpm, on, method: seconds });
-		await profiles.save(house.database, house.vault, runner.runnerId, after, now);
+		await profiles.change(
+			house.database,
+			house.vault,
+			runner.runnerId,
+			(before) => profiles.withMorning(before, { bpm, on, method: seconds }),
+			now
+		);
 		redirect(303, '/bands/resting-pulse');
 	},
 	remove: async (event) => {
-		const { house, runner, now } = await open(event);
+		const { house, runner, now } = await needOpen(event);
 		const on = (await event.request.formData()).get('on');
-		const before = await profiles.load(house.database, house.vault, runner.runnerId);
-		const mornings = before.mornings.filter((morning) => morning.on !== on);
-		await profiles.save(house.database, house.vault, runner.runnerId, { ...before, mornings }, now);
+		await profiles.change(
+			house.database,
+			house.vault,
+			runner.runnerId,
+			(before) => ({
+				...before,
+				mornings: before.mornings.filter((morning) => morning.on !== on)
+			}),
+			now
+		);
 		redirect(303, '/bands/resting-pulse');
 	}
 };

@@ -1,26 +1,31 @@
 import { error, fail, redirect, type RequestEvent } from '@sveltejs/kit';
 import { adviceForm } from '$lib/forms/advice.ts';
 import { readForm, type Typed } from '$lib/forms/read-form.ts';
+import type { Access } from '$lib/screening/access.ts';
 import { localDate } from '$lib/screening/calendar.ts';
+import { currentRuleset } from '$lib/screening/rulesets/index.ts';
+import { whoMayAdvise } from '$lib/screening/who-may-advise.ts';
 import * as advice from '$lib/server/advice.ts';
-import { gate } from '$lib/server/gate.ts';
 import { visitor } from '$lib/server/visitor.ts';
 import type { Actions, PageServerLoad } from './$types';
-import { adviceIssues } from './advice-issues.ts';
+import { standingOf } from '../../standing-of.ts';
+import { adviceIssues, type Coverable } from './advice-issues.ts';
 
-async function situation({ locals, cookies }: Pick<RequestEvent, 'locals' | 'cookies'>) {
-	const { house, runner, now } = locals;
+async function situation(event: Pick<RequestEvent, 'locals' | 'cookies'>) {
+	const { house, runner, now } = event.locals;
 	if (runner === null) redirect(303, '/screening/result');
-	const access = await gate(house, runner, now);
-	if ('fault' in access) error(503, { code: 'vault', message: 'vault' });
-	const { timeZone } = await visitor(house, runner, cookies);
-	return {
-		house,
-		runner,
-		now,
-		coverable: access.liftable.filter(({ roles }) => roles.length > 0),
-		today: localDate(now, timeZone)
-	};
+	const access = await standingOf(event);
+	const { timeZone } = await visitor(house, runner, event.cookies);
+	return { house, runner, now, coverable: coverableNow(access), today: localDate(now, timeZone) };
+}
+
+/** Reasons that stand and somebody may cover, and those covered already: newer advice may come. */
+function coverableNow(access: Access): readonly Coverable[] {
+	const covered = currentRuleset.rules
+		.filter((rule) => rule.does === 'outcome' || rule.does === 'pulse-off')
+		.filter(({ id }) => access.coveredReasons.includes(id))
+		.map((rule) => ({ reason: rule.id, roles: whoMayAdvise[rule.kind], countsFrom: null }));
+	return [...access.liftable.filter(({ roles }) => roles.length > 0), ...covered];
 }
 
 export const load: PageServerLoad = async (event) => {

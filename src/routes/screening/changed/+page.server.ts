@@ -18,9 +18,7 @@ export const actions: Actions = {
 		needUrgentAnswer(draft, now);
 		const read = readForm(await event.request.formData(), looserForm);
 		if (!read.ok) return fail(400, { issues: read.issues });
-		await audit.record(house.database, runner.runnerId, now, 'result.loosened', {
-			why: read.value.why
-		});
+		await audit.record(house.database, runner.runnerId, now, 'result.loosened');
 		return finish(event, runner);
 	}
 };

@@ -1,23 +1,26 @@
-import { error, redirect } from '@sveltejs/kit';
-import { currentRuleset } from '$lib/screening/rulesets/index.ts';
-import { gate } from '$lib/server/gate.ts';
+import { redirect } from '@sveltejs/kit';
 import * as screenings from '$lib/server/screenings.ts';
+import { standingOf } from '../../standing-of.ts';
 import type { PageServerLoad } from './$types';
 import { loadOf } from './load-table.ts';
 
-export const load: PageServerLoad = async ({ locals: { house, runner, now } }) => {
-	const access = await gate(house, runner, now);
-	if ('fault' in access) error(503, { code: 'vault', message: 'vault' });
+export const load: PageServerLoad = async (event) => {
+	const { house, runner } = event.locals;
+	const access = await standingOf(event);
 	const newest = runner && (await screenings.newest(house.database, house.vault, runner.runnerId));
-	if (newest === null) redirect(303, '/screening/result');
+	const reasons = access.liftable.map(({ reason }) => reason);
+	// An urgent sign alone has no finished form behind it, and still needs its page.
+	if (newest === null && reasons.length === 0) redirect(303, '/screening/result');
 	return {
-		answeredOn: newest.completedOn,
-		ageYears: newest.ageYears,
-		plan: newest.plan,
-		activity: newest.activity,
+		person: newest && {
+			answeredOn: newest.completedOn,
+			ageYears: newest.ageYears,
+			activity: newest.activity,
+			plan: newest.plan,
+			ruleset: `${newest.rulesetId} (${newest.rulesetVersion})`
+		},
 		urgent: !access.allowed && access.urgent,
-		reasons: access.liftable.map(({ reason }) => reason),
-		load: loadOf(newest.plan),
-		ruleset: `${currentRuleset.id} (${currentRuleset.version})`
+		reasons,
+		load: loadOf(newest?.plan ?? 'walkrun')
 	};
 };

@@ -3,37 +3,58 @@ import * as events from '$lib/server/events.ts';
 import { visitor } from '$lib/server/visitor.ts';
 import type { Actions, PageServerLoad } from './$types';
 
-/** The newest urgent sign that was not taken back, or null. */
-async function standingEvent({ locals }: Pick<RequestEvent, 'locals'>) {
+type Asked = Pick<RequestEvent, 'locals' | 'cookies'>;
+
+/**
+ * The urgent signs that were not taken back. Pressed twice, a form leaves two. Whatever cannot be
+ * read is none: this page has to show the numbers to call.
+ */
+async function standingEvents({ locals }: Asked) {
 	const { house, runner } = locals;
-	if (runner === null || house.vault.state !== 'right') return null;
-	const all = await events.list(house.database, house.vault, runner.runnerId);
-	return all.find(({ withdrawnAt }) => withdrawnAt === null) ?? null;
+	if (runner === null) return [];
+	try {
+		const all = await events.list(house.database, house.vault, runner.runnerId);
+		return all.filter(({ withdrawnAt }) => withdrawnAt === null);
+	} catch {
+		return [];
+	}
 }
 
-export const load: PageServerLoad = async ({ locals, cookies }) => {
-	const { house, runner, now } = locals;
-	const event = await standingEvent({ locals });
-	const { emergencyNumber } = await visitor(house, runner, cookies);
+async function chosenNumber({ locals: { house, runner }, cookies }: Asked) {
+	try {
+		return (await visitor(house, runner, cookies)).emergencyNumber;
+	} catch {
+		return null;
+	}
+}
+
+export const load: PageServerLoad = async (event) => {
+	const held = await standingEvents(event);
+	const earliest = event.locals.now - events.WITHDRAW_WITHIN_MS;
 	return {
-		emergencyNumber,
-		stored: event !== null,
-		canWithdraw: event !== null && now - event.happenedAt < events.WITHDRAW_WITHIN_MS
+		emergencyNumber: await chosenNumber(event),
+		stored: held.length > 0,
+		canWithdraw: held.some(({ happenedAt }) => happenedAt > earliest)
 	};
 };
 
 export const actions: Actions = {
 	/** The first of two questions: it changes nothing. */
 	ask: async (event) => {
-		const held = await standingEvent(event);
-		if (held === null) redirect(303, '/screening/emergency');
+		const held = await standingEvents(event);
+		if (held.length === 0) redirect(303, '/screening/emergency');
 		return { ask: true };
 	},
 	withdraw: async (event) => {
 		const { house, runner, now } = event.locals;
-		const held = await standingEvent(event);
-		if (held === null || runner === null) redirect(303, '/screening/emergency');
-		const done = await events.withdraw(house.database, runner.runnerId, held.id, now);
-		return done === 'withdrawn' ? { withdrawn: true } : fail(409, { late: true });
+		const held = await standingEvents(event);
+		if (held.length === 0 || runner === null) redirect(303, '/screening/emergency');
+		const done = [];
+		for (const { id } of held) {
+			done.push(await events.withdraw(house.database, runner.runnerId, id, now));
+		}
+		return done.every((one) => one === 'withdrawn')
+			? { withdrawn: true }
+			: fail(409, { late: true });
 	}
 };

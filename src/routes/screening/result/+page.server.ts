@@ -1,39 +1,77 @@
+import type { RequestEvent } from '@sveltejs/kit';
+import type { Access } from '$lib/screening/access.ts';
+import type { ScreeningResult } from '$lib/screening/types.ts';
+import * as consents from '$lib/server/consents.ts';
 import * as drafts from '$lib/server/drafts.ts';
-import { gate } from '$lib/server/gate.ts';
+import * as events from '$lib/server/events.ts';
 import * as screenings from '$lib/server/screenings.ts';
 import { visitor } from '$lib/server/visitor.ts';
-import type { Access } from '$lib/screening/access.ts';
-import { error } from '@sveltejs/kit';
+import { standingOf } from '../../standing-of.ts';
 import type { PageServerLoad } from './$types';
 import { actionsFor } from './actions.ts';
 
-export const load: PageServerLoad = async ({ locals, cookies }) => {
-	const { house, runner, now } = locals;
-	const access = await gate(house, runner, now);
-	if ('fault' in access) error(503, { code: 'vault', message: 'vault' });
+export const load: PageServerLoad = async (event) => {
+	const { house, runner, now } = event.locals;
+	const access = await standingOf(event);
 	const { database, vault } = house;
 	const newest = runner && (await screenings.newest(database, vault, runner.runnerId));
 	const draft = runner && (await drafts.load(database, vault, runner.runnerId, now));
-	const { emergencyNumber } = await visitor(house, runner, cookies);
+	const withdrawn = newest !== null && !(await consents.given(database, runner?.runnerId ?? ''));
+	const { emergencyNumber } = await visitor(house, runner, event.cookies);
 	return {
-		heading: headingFor(access),
+		heading: withdrawn ? ('WITHDRAWN' as const) : headingFor(access),
 		why: access.liftable.filter(({ reason }) => reason.startsWith('R-')),
 		covered: access.coveredReasons,
-		pulseOff: access.allowed && !access.pulse.on ? access.pulse.reasons : [],
-		starting: access.allowed ? access.reasons.filter((id) => id.startsWith('S-')) : [],
-		care: access.allowed ? access.advice : [],
-		until: access.allowed ? access.validUntil : null,
-		urgent: !access.allowed && access.urgent,
-		stopCurrent: !access.allowed && access.stopCurrent,
-		closedByAdvice: !access.allowed && access.closedByAdvice.length > 0,
+		...(access.allowed ? whatIsOpen(access) : whatIsClosed(access)),
 		actions: actionsFor(access, draft !== null),
+		canTakeBack: await hasFreshEvent(event),
 		emergencyNumber,
-		ruleset: newest && { id: newest.rulesetId, version: newest.rulesetVersion }
+		/** Only a finished form has had its answers deleted. */
+		ruleset: draft === null && !withdrawn && newest ? rulesetOf(newest) : null
 	};
 };
 
+const whatIsOpen = (access: Extract<Access, { allowed: true }>) => ({
+	pulseOff: access.pulse.on ? [] : access.pulse.reasons,
+	starting: access.reasons.filter((id) => id.startsWith('S-')),
+	settlesIn: access.run && access.startEffort === 'moderate',
+	care: access.advice,
+	until: access.validUntil,
+	urgent: false,
+	stopCurrent: false,
+	closedByAdvice: false
+});
+
+const whatIsClosed = (access: Extract<Access, { allowed: false }>) => ({
+	pulseOff: [],
+	starting: [],
+	settlesIn: false,
+	care: [],
+	until: null,
+	urgent: access.urgent,
+	stopCurrent: access.stopCurrent,
+	closedByAdvice: access.closedByAdvice.length > 0
+});
+
+const rulesetOf = ({ rulesetId, rulesetVersion }: ScreeningResult) => ({
+	id: rulesetId,
+	version: rulesetVersion
+});
+
+/** Whether an urgent sign can still be taken back as a mistake. */
+async function hasFreshEvent({ locals: { house, runner, now } }: Pick<RequestEvent, 'locals'>) {
+	if (runner === null) return false;
+	const all = await events.list(house.database, house.vault, runner.runnerId);
+	const earliest = now - events.WITHDRAW_WITHIN_MS;
+	return all.some(({ withdrawnAt, happenedAt }) => withdrawnAt === null && happenedAt > earliest);
+}
+
 function headingFor(access: Access) {
-	if (!access.allowed) return access.code;
+	if (!access.allowed) {
+		const today = access.code === 'SEEK_ADVICE' && access.urgent;
+		return today ? ('SEEK_TODAY' as const) : access.code;
+	}
+	if (access.walkOnlyByAdvice) return 'WALK_ADVISED' as const;
 	if (access.status === 'CLEARED_WALK') return access.status;
 	if (!access.run) return 'WALK_PLAN' as const;
 	return access.pulse.on ? access.status : ('BY_TALK' as const);

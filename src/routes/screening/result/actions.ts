@@ -19,7 +19,7 @@ const goOn: ResultAction = { name: 'goOn', href: '/screening' };
 export function actionsFor(access: Access, draftIsOpen: boolean): readonly ResultAction[] {
 	if (access.allowed) {
 		const canBeLifted = access.liftable.some(({ roles }) => roles.length > 0);
-		return canBeLifted ? [bands, advice, doctor, change] : [bands, change];
+		return canBeLifted ? [bands, advice, doctor, change] : [bands, advice, change];
 	}
 	switch (access.code) {
 		case 'SEEK_ADVICE':

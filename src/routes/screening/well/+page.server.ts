@@ -1,16 +1,15 @@
-import { error, fail, redirect } from '@sveltejs/kit';
+import { fail, redirect } from '@sveltejs/kit';
 import { readForm } from '$lib/forms/read-form.ts';
 import { wellAgainForm } from '$lib/forms/screening-steps.ts';
 import { localDate } from '$lib/screening/calendar.ts';
-import { gate } from '$lib/server/gate.ts';
 import * as screenings from '$lib/server/screenings.ts';
 import { visitor } from '$lib/server/visitor.ts';
 import * as wellAgain from '$lib/server/well-again.ts';
+import { standingOf } from '../../standing-of.ts';
 import type { Actions, PageServerLoad } from './$types';
 
-export const load: PageServerLoad = async ({ locals: { house, runner, now } }) => {
-	const access = await gate(house, runner, now);
-	if ('fault' in access) error(503, { code: 'vault', message: 'vault' });
+export const load: PageServerLoad = async (event) => {
+	const access = await standingOf(event);
 	if (access.allowed || access.code !== 'WAIT') redirect(303, '/screening/result');
 };
 
