@@ -16,6 +16,7 @@ import * as screenings from '$lib/server/screenings.ts';
 import * as sessions from '$lib/server/sessions.ts';
 import * as settings from '$lib/server/settings.ts';
 import { openVault, VaultClosed } from '$lib/server/vault.ts';
+import * as walks from '$lib/server/walks.ts';
 import * as wellAgain from '$lib/server/well-again.ts';
 import { DATABASES, DAY, freshKey, inHouse, NOW, type InHouse } from './in-house.ts';
 import { screened, ZONE } from './sample.ts';
@@ -38,6 +39,7 @@ async function fill(here: InHouse): Promise<string> {
 	const words = { givenOn: '2026-11-20', role: 'doctor', scope: 'walk', limitBpm: 111 } as const;
 	await advice.record(database, vault, runner, { ...words, covers: [MARKER] }, NOW);
 	await wellAgain.record(database, runner, '2026-11-25', NOW);
+	await walks.record(database, runner, '2026-11-25', NOW);
 	const profile = { ...profiles.EMPTY, weightKilograms: 71.5 };
 	await profiles.save(database, vault, runner, profile, NOW);
 	await settings.save(database, runner, { name: NAME, theme: 'dark' });
@@ -133,6 +135,7 @@ describe.each(DATABASES)('an account on %s', (type) => {
 			events: [{ signs: [MARKER] }],
 			advice: [{ limitBpm: 111 }],
 			wellAgain: ['2026-11-25'],
+			walks: ['2026-11-25'],
 			profile: { weightKilograms: 71.5 },
 			sessions: [{ id: `${runner}-s` }],
 			passkeys: [{ id: `${runner}-p` }]
@@ -180,6 +183,7 @@ describe.each(DATABASES)('an account on %s', (type) => {
 			events: [],
 			advice: [],
 			wellAgain: [],
+			walks: [],
 			profile: profiles.EMPTY,
 			sessions: [],
 			passkeys: []

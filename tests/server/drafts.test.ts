@@ -100,6 +100,13 @@ describe.each(DATABASES)('open answers on %s', (type) => {
 		const still = await here.runner();
 		await save(gone, 'age.years', 52);
 		await save(still, 'age.years', 52, { now: NOW + DAY });
+		// Signed in on a phone, so the account itself stays.
+		const times = { createdAt: new Date(NOW), updatedAt: new Date(NOW) };
+		const session = { id: still, token: still, userId: still, ...times };
+		await here.database
+			.insertInto('session')
+			.values({ ...session, expiresAt: new Date(NOW + 400 * DAY) })
+			.execute();
 		await sweep(here.database, NOW + 7 * DAY);
 		const left = await here.database.selectFrom('screening_draft').select('runner_id').execute();
 		const ids = left.map(({ runner_id }) => runner_id);

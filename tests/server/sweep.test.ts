@@ -21,7 +21,7 @@ describe.each(DATABASES)('the sweep on %s', (type) => {
 		return id;
 	};
 
-	it('takes accounts that were never used for a week, and no others', async () => {
+	it('takes accounts that were never used for a week, or that nobody can open, and no others', async () => {
 		const old = () => makeUser(here.database, NOW - 8 * DAY);
 		const unused = await old();
 		await session(unused, NOW - 8 * DAY);
@@ -31,6 +31,9 @@ describe.each(DATABASES)('the sweep on %s', (type) => {
 		const tookBack = await old();
 		await consents.give(here.database, tookBack, NOW - 8 * DAY);
 		await consents.withdraw(here.database, tookBack, NOW - 8 * DAY);
+		for (const kept of [consented, tookBack]) await session(kept, NOW - 8 * DAY);
+		const lost = await old();
+		await consents.give(here.database, lost, NOW - 8 * DAY);
 		const seen = await old();
 		await session(seen, NOW - DAY);
 		const withPasskey = await old();
@@ -42,6 +45,8 @@ describe.each(DATABASES)('the sweep on %s', (type) => {
 
 		await sweep(here.database, NOW);
 		expect(await exists('user', unused)).toBe(false);
+		// Nobody can open it again: no session, no passkey.
+		expect(await exists('user', lost)).toBe(false);
 		for (const kept of [young, consented, tookBack, seen, withPasskey]) {
 			expect(await exists('user', kept)).toBe(true);
 		}
