@@ -3,8 +3,16 @@ import type { Page } from '@playwright/test';
 import { walks } from './stops.ts';
 import { expect, test } from './test.ts';
 
-/** WCAG 2.2, levels A and AA, and what axe calls best practice. */
-const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+const options: Parameters<AxeBuilder['options']>[0] = {
+	runOnly: {
+		type: 'tag',
+		// WCAG 2.2, levels A and AA, and what axe calls best practice.
+		values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
+	},
+	resultTypes: ['violations']
+};
+
+type Found = Awaited<ReturnType<AxeBuilder['analyze']>>;
 
 const widths = [360, 1280];
 const lights = ['light', 'dark'] as const;
@@ -28,17 +36,26 @@ for (const { name, go } of walks) {
 				}
 			}
 		});
-		expect(found).toEqual([]);
+		// One slip in a colour is on every page: the first are enough to find it.
+		expect(found.slice(0, 20)).toEqual([]);
 	});
 }
 
 async function violations(page: Page): Promise<string[]> {
-	const { violations } = await new AxeBuilder({ page })
-		.options({ runOnly: { type: 'tag', values: tags }, resultTypes: ['violations'] })
-		// Without opening a page of its own for frames: no page of this app has one.
-		.setLegacyMode()
-		.analyze();
+	const isThere = await page.evaluate(() => 'axe' in window);
+	const { violations } = isThere ? await page.evaluate(again, options) : await bring(page);
 	return violations.flatMap(({ id, help, nodes }) =>
 		nodes.map(({ target, html }) => `${id} (${help}) at ${target.join(' ')}: ${html.slice(0, 120)}`)
 	);
+}
+
+/** Without opening a page of its own for frames: no page of this app has one. */
+const bring = (page: Page) => new AxeBuilder({ page }).options(options).setLegacyMode().analyze();
+
+/** Runs in the page, where axe stays until the next one is opened: bringing it takes the most time. */
+function again(chosen: typeof options): Promise<Found> {
+	const { axe } = window as unknown as {
+		axe: { run: (where: Document, chosen: typeof options) => Promise<Found> };
+	};
+	return axe.run(document, chosen);
 }

@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { todayIn } from './days.ts';
+import { plusDays, todayIn } from './days.ts';
 import type { House } from './house.ts';
 import type { Phone } from './phone.ts';
 import { baseline, leadsTo, ready, type Answers } from './walk.ts';
@@ -142,6 +142,29 @@ export const walks: readonly Walk[] = [
 			}
 		})
 	),
+	{
+		name: 'pulses that are not used',
+		async go({ page, phone }, look) {
+			await phone.screen();
+			await phone.measureResting(39, today());
+			await page.goto('/bands/resting-pulse');
+			await look('resting pulse: measure again', page);
+			await page.goto('/bands');
+			await look('bands: measure again', page);
+			await phone.measureResting(38, plusDays(today(), -1));
+			await page.goto('/bands/resting-pulse');
+			await look('resting pulse: ask first', page);
+			await page.goto('/screening/result');
+			await look('result: two mornings outside', page);
+			await phone.screen(leadsTo.byTalk);
+			await page.goto('/bands/resting-pulse');
+			await look('resting pulse: off', page);
+			await phone.screen(leadsTo.askFirst);
+			await phone.send('/screening/advice?/record', { ...advice, scope: 'none', givenOn: today() });
+			await page.goto('/screening/result');
+			await look('result: advice says nothing yet', page);
+		}
+	},
 	{
 		name: 'under eighteen, ended and changed',
 		async go({ page, phone, house }, look) {
