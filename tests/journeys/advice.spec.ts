@@ -78,7 +78,8 @@ test('advice about one of two reasons leaves the other, and the strictest of the
 	await record(phone, { covers: 'R-AGE-45' });
 	expect(await phone.result()).toBe('Ask first');
 	await page.goto('/screening/advice');
-	await expect(page.getByRole('checkbox')).toHaveCount(1);
+	// The one that is covered may be covered again, by newer advice.
+	await expect(page.getByRole('checkbox')).toHaveCount(2);
 	await expect(page.getByLabel('Your ankles swell up.')).not.toBeChecked();
 	await record(phone, { covers: 'R-SIGN-ANKLES' });
 	expect(await phone.result()).toBe(MAY_RUN);
@@ -87,7 +88,7 @@ test('advice about one of two reasons leaves the other, and the strictest of the
 test('"walking only" gives walking bands, and nothing of a run', async ({ page, phone }) => {
 	await phone.screen(leadsTo.askFirst);
 	await record(phone, { covers: 'R-SIGN-ANKLES', scope: 'walk' });
-	expect(await phone.result()).toBe(MAY_WALK);
+	expect(await phone.result()).toBe('From the advice you had, you may walk');
 	await page.goto('/bands');
 	await expect(page.getByRole('heading', { name: 'Brisk walk' })).toBeVisible();
 	await expect(page.getByText('Steady run')).toHaveCount(0);

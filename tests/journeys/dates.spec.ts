@@ -71,7 +71,7 @@ test('a looser result within a day asks what changed, once; after a day it does 
 	await phone.screen(leadsTo.askFirst);
 	await house.reopen({ minutesAhead: 23 * 60 });
 	expect(await phone.screen()).toBe('/screening/changed');
-	expect(await phone.result(), 'until then nothing is looser').toBe('Ask first');
+	expect(await phone.result(), 'until then nothing is open').toBe('Please answer again');
 	await page.goto('/screening/changed');
 	await expect(page.getByText('your answers gave a stricter result')).toBeVisible();
 	await page.getByRole('button', { name: 'Go on to my result' }).click();

@@ -17,14 +17,14 @@ async function tickASign(page: Page, phone: Phone) {
 	await ready(page);
 	await page.getByLabel('None of these').check();
 	await page.getByRole('checkbox').first().check();
-	await page.getByRole('button', { name: 'I have done that' }).click();
+	await page.getByRole('button', { name: 'Go on' }).click();
 	await expect(page).toHaveURL(/\/screening\/emergency$/);
 }
 
 async function expectAskFirst(page: Page) {
 	await page.goto('/bands');
 	await expect(page).toHaveURL(/\/screening\/result$/);
-	await expect(page.getByRole('heading', { level: 1 })).toHaveText('Ask first');
+	await expect(page.getByRole('heading', { level: 1 })).toHaveText('Ask first, today');
 	await expect(page.getByText('You told us about an urgent sign.')).toContainText(
 		'Who can lift this: a doctor.'
 	);

@@ -74,7 +74,7 @@ export const walks: readonly Walk[] = [
 			await ready(page);
 			await page.getByRole('checkbox').first().check();
 			await look('urgent: ticked', page);
-			await press(page, 'I have done that');
+			await press(page, 'Go on');
 			await look('emergency: not stored', page);
 			await page.goto('/emergency-number?from=emergency');
 			await page.getByRole('radio').first().check();
@@ -203,7 +203,7 @@ export const walks: readonly Walk[] = [
 			await page.goto('/screening');
 			await ready(page);
 			await page.getByRole('checkbox').first().check();
-			await press(page, 'I have done that');
+			await press(page, 'Go on');
 			await look('emergency: stored', page);
 			await page.goto('/screening/result');
 			await look('result: after an urgent sign', page);

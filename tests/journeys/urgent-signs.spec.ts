@@ -28,7 +28,7 @@ test('a sign ticked by nobody shows the numbers at once, and stores nothing at a
 	await expectNumbers(page);
 	await expect(page.getByRole('status')).toContainText('Call the emergency number where you are');
 
-	await page.getByRole('button', { name: 'I have done that' }).click();
+	await page.getByRole('button', { name: 'Go on' }).click();
 	await expect(page).toHaveURL(/\/screening\/emergency$/);
 	await expect(page.getByRole('heading', { level: 1 })).toHaveText('Get help now');
 	await expectNumbers(page);

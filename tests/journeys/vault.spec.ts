@@ -49,7 +49,7 @@ test('with another key bands and questions are shut, and say why; stop signs and
 	await page.goto('/screening');
 	await ready(page);
 	await page.getByRole('checkbox').first().check();
-	await page.getByRole('button', { name: 'I have done that' }).click();
+	await page.getByRole('button', { name: 'Go on' }).click();
 	await expect(page.getByRole('link', { name: '112' })).toBeVisible();
 	await page.goto('/screening');
 	await ready(page);
