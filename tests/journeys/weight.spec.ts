@@ -9,6 +9,8 @@ import { leadsTo } from './walk.ts';
 // Our own limits, no source: a phone with little network has a page in a few seconds. Everything is
 // counted gzipped. Files are sent with brotli; pages as they are, unless a proxy in front does more.
 
+/** The lines that ask again for a page that the back button brings from memory. */
+const ASKING_AGAIN = 500;
 const SCRIPT = 60_000;
 const SCRIPT_WITH_CHART = 110_000;
 const STYLES = 6_000;
@@ -24,25 +26,26 @@ interface Weight {
 	readonly unpacked: readonly string[];
 }
 
-test('pages to read have no script at all; those with script stay light', async ({
+test('pages to read have next to no script; those with script stay light', async ({
 	browser,
 	house
 }) => {
 	const { phone, weigh, close } = await visitor(browser, house);
 	for (const path of ['/', '/privacy', '/safety', '/methods', '/offline', '/emergency-number']) {
-		isLight(await weigh(path), path, 0);
+		isLight(await weigh(path), path, ASKING_AGAIN);
 	}
 	for (const path of ['/screening', '/link', '/account']) isLight(await weigh(path), path, SCRIPT);
 
 	await phone.lead('/screening?/answer', { urgent: 'none' });
-	isLight(await weigh('/screening/consent'), 'consent', 0);
+	isLight(await weigh('/screening/consent'), 'consent', ASKING_AGAIN);
 	await phone.begin();
-	for (const n of [2, 3, 10]) isLight(await weigh(`/screening/questions/${n}`), `question ${n}`, 0);
+	for (const n of [2, 3, 10])
+		isLight(await weigh(`/screening/questions/${n}`), `question ${n}`, ASKING_AGAIN);
 	await phone.answerAll(leadsTo.askFirst);
-	isLight(await weigh('/screening/check'), 'check', 0);
+	isLight(await weigh('/screening/check'), 'check', ASKING_AGAIN);
 	await phone.lead('/screening/check', { truth: 'yes' });
 	for (const name of ['result', 'doctor', 'advice', 'change']) {
-		isLight(await weigh(`/screening/${name}`), name, 0);
+		isLight(await weigh(`/screening/${name}`), name, ASKING_AGAIN);
 	}
 	await close();
 });
@@ -51,7 +54,7 @@ test('the drawing library comes only with bands that have a pulse', async ({ bro
 	const { phone, weigh, close } = await visitor(browser, house);
 	await phone.screen();
 	isLight(await weigh('/bands'), 'bands without a pulse', SCRIPT);
-	isLight(await weigh('/bands/about-you'), 'about you', 0);
+	isLight(await weigh('/bands/about-you'), 'about you', ASKING_AGAIN);
 	isLight(await weigh('/bands/resting-pulse'), 'resting pulse', SCRIPT);
 	await phone.measureResting(68, todayIn('UTC'));
 	const withPulse = await weigh('/bands');
@@ -66,8 +69,6 @@ function isLight({ bytes, draws, unpacked }: Weight, name: string, script: numbe
 	expect(draws, `${name} draws`).toBe(false);
 	expect(unpacked, `${name}: files sent without packing`).toEqual([]);
 	const { script: scripts = 0, stylesheet = 0, font = 0, document = 0 } = bytes;
-	if (script === 0) expect(scripts, `script of ${name}`).toBe(0);
-	else expect(scripts, `script of ${name}`).toBeGreaterThan(0);
 	expect(scripts, `script of ${name}`).toBeLessThanOrEqual(script);
 	expect(stylesheet, `styles of ${name}`).toBeLessThan(STYLES);
 	expect(font, `fonts of ${name}`).toBeLessThan(FONTS);
