@@ -1,7 +1,7 @@
+import { recordAdvice } from './advice.ts';
 import { aYearAfter, plusDays, todayIn } from './days.ts';
-import type { Phone } from './phone.ts';
 import { expect, test } from './test.ts';
-import { leadsTo, type Answers } from './walk.ts';
+import { leadsTo } from './walk.ts';
 
 const MAY_RUN = 'From what you told us, you may run';
 const MAY_WALK = 'From what you told us, you may walk';
@@ -9,85 +9,25 @@ const today = todayIn('UTC');
 
 test.use({ timezoneId: 'UTC' });
 
-/** Advice of today from a doctor that lifts all limits, but for what is said otherwise. */
-const record = (phone: Phone, said: Readonly<Record<string, string | readonly string[]>>) =>
-	phone.send('/screening/advice?/record', {
-		givenOn: today,
-		role: 'doctor',
-		scope: 'all',
-		limitBpm: '',
-		...said
-	});
-
-const ROLES = [
-	'doctor',
-	'nurse',
-	'physiotherapist',
-	'midwife',
-	'pharmacist',
-	'exercise-professional'
-];
-
-// Our own rule, common practice, no source: a sign of illness needs a doctor; the rest goes to those
-// who treat it.
-const mayCover: readonly (readonly [string, Answers, string, readonly string[]])[] = [
-	['a sign of illness', leadsTo.askFirst, 'R-SIGN-ANKLES', ['doctor']],
-	['a condition', { 'limits.set': ['avoid'] }, 'R-TOLD-LIMIT', ['doctor', 'nurse']],
-	['an injury', leadsTo.askAboutInjury, 'R-JOINT', ['doctor', 'physiotherapist']],
-	[
-		'a pregnancy',
-		{ 'preg.status': 'pregnant', 'preg.ok': 'not_sure' },
-		'R-PREG-ASK',
-		['doctor', 'midwife']
-	],
-	[
-		'age',
-		leadsTo.mayWalk,
-		'R-AGE-45',
-		['doctor', 'nurse', 'physiotherapist', 'midwife', 'exercise-professional']
-	]
-];
-
-for (const [kind, answers, covers, allowed] of mayCover) {
-	test(`${kind} is covered by ${allowed.join(', ')}, and by nobody else`, async ({ phone }) => {
-		await phone.screen(answers);
-		const before = await phone.result();
-		for (const role of ROLES.filter((one) => !allowed.includes(one))) {
-			const answer = await record(phone, { role, covers });
-			expect(answer.status(), role).toBe(400);
-			expect(await answer.text()).toContain('This person cannot cover that reason.');
-			expect(await phone.result()).toBe(before);
-		}
-		for (const role of allowed) {
-			expect((await record(phone, { role, covers })).status(), role).toBe(303);
-			expect(await phone.result()).toMatch(/^From what you told us, you may run/);
-			const page = await (await phone.get('/screening/advice')).text();
-			const id = /name="id" value="([^"]+)"/.exec(page)?.[1] ?? '';
-			await phone.lead('/screening/advice?/remove', { id });
-			expect(await phone.result(), 'advice that is removed lifts nothing').toBe(before);
-		}
-	});
-}
-
 test('advice about one of two reasons leaves the other, and the strictest of them decides', async ({
 	page,
 	phone
 }) => {
 	await phone.screen({ ...leadsTo.askFirst, ...leadsTo.mayWalk });
 	expect(await phone.result()).toBe('Ask first');
-	await record(phone, { covers: 'R-AGE-45' });
+	await recordAdvice(phone, { covers: 'R-AGE-45' });
 	expect(await phone.result()).toBe('Ask first');
 	await page.goto('/screening/advice');
 	// The one that is covered may be covered again, by newer advice.
 	await expect(page.getByRole('checkbox')).toHaveCount(2);
 	await expect(page.getByLabel('Your ankles swell up.')).not.toBeChecked();
-	await record(phone, { covers: 'R-SIGN-ANKLES' });
+	await recordAdvice(phone, { covers: 'R-SIGN-ANKLES' });
 	expect(await phone.result()).toBe(MAY_RUN);
 });
 
 test('"walking only" gives walking bands, and nothing of a run', async ({ page, phone }) => {
 	await phone.screen(leadsTo.askFirst);
-	await record(phone, { covers: 'R-SIGN-ANKLES', scope: 'walk' });
+	await recordAdvice(phone, { covers: 'R-SIGN-ANKLES', scope: 'walk' });
 	expect(await phone.result()).toBe('From the advice you had, you may walk');
 	await page.goto('/bands');
 	await expect(page.getByRole('heading', { name: 'Brisk walk' })).toBeVisible();
@@ -96,7 +36,7 @@ test('"walking only" gives walking bands, and nothing of a run', async ({ page, 
 
 test('"nothing yet" closes what was open, until it is removed', async ({ page, phone }) => {
 	await phone.screen(leadsTo.mayWalk);
-	await record(phone, { covers: 'R-AGE-45', scope: 'none' });
+	await recordAdvice(phone, { covers: 'R-AGE-45', scope: 'none' });
 	expect(await phone.result()).toBe('Ask first');
 	await page.goto('/bands');
 	await expect(page).toHaveURL(/\/screening\/result$/);
@@ -112,13 +52,13 @@ test('a limit in beats is the only number that is shown with pulse off', async (
 	phone
 }) => {
 	await phone.screen({ ...leadsTo.mayWalk, ...leadsTo.byTalk });
-	await record(phone, { covers: 'R-AGE-45', limitBpm: '127' });
+	await recordAdvice(phone, { covers: 'R-AGE-45', limitBpm: '127' });
 	await page.goto('/bands');
 	await expect(page.getByText('Limit from your care team: 127 beats a minute.')).toBeVisible();
 	const shown = await page.locator('main').innerText();
 	expect(shown.match(/\b(1\d\d|2[01]\d)\b/g)).toEqual(['127']);
 	expect(shown).not.toMatch(/\bbpm\b/);
-	await record(phone, { covers: 'R-AGE-45', role: 'exercise-professional', limitBpm: '150' });
+	await recordAdvice(phone, { covers: 'R-AGE-45', role: 'exercise-professional', limitBpm: '150' });
 	await page.reload();
 	await expect(page.getByText('Limit from your care team: 127')).toBeVisible();
 });
@@ -126,7 +66,7 @@ test('a limit in beats is the only number that is shown with pulse off', async (
 test('a limit in beats cuts each band, and only from above', async ({ page, phone }) => {
 	await phone.screen(leadsTo.mayWalk);
 	await phone.measureResting(68, today);
-	await record(phone, { covers: 'R-AGE-45', limitBpm: '130' });
+	await recordAdvice(phone, { covers: 'R-AGE-45', limitBpm: '130' });
 	await page.goto('/bands');
 	// Age 52, resting 68: a steady run is 50 to 62 % of 103.6 over 68, 119.8 to 132.23, cut at 130.
 	await expect(page.getByRole('region', { name: 'Steady run' })).toContainText('120–130');
@@ -140,9 +80,9 @@ test('advice counts for twelve months: a year old is too old, a day younger is n
 	await phone.screen(leadsTo.mayWalk);
 	let day = plusDays(today, -365);
 	while (aYearAfter(day) > today) day = plusDays(day, -1);
-	const old = await record(phone, { covers: 'R-AGE-45', givenOn: day });
+	const old = await recordAdvice(phone, { covers: 'R-AGE-45', givenOn: day });
 	expect(await old.text()).toContain('Advice counts for twelve months. This one is older.');
-	await record(phone, { covers: 'R-AGE-45', givenOn: plusDays(day, 1) });
+	await recordAdvice(phone, { covers: 'R-AGE-45', givenOn: plusDays(day, 1) });
 	expect(await phone.result()).toBe(MAY_RUN);
 	await house.reopen({ daysAhead: 1 });
 	expect(await phone.result(), 'tomorrow it has ended').toBe(MAY_WALK);

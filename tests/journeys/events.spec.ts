@@ -1,34 +1,8 @@
-import type { Page } from '@playwright/test';
 import { plusDays, todayIn, ZONE } from './days.ts';
-import type { Phone } from './phone.ts';
+import { expectAskFirst, tickASign } from './sign.ts';
 import { expect, test } from './test.ts';
-import { ready } from './walk.ts';
 
 test.use({ timezoneId: ZONE });
-
-/** May run, at home in the zone; then a sign is ticked. */
-async function tickASign(page: Page, phone: Phone) {
-	await page.goto('/screening');
-	await ready(page);
-	await phone.screen();
-	await page.goto('/bands');
-	await expect(page.getByRole('heading', { name: 'Steady run' })).toBeVisible();
-	await page.goto('/screening');
-	await ready(page);
-	await page.getByLabel('None of these').check();
-	await page.getByRole('checkbox').first().check();
-	await page.getByRole('button', { name: 'Go on' }).click();
-	await expect(page).toHaveURL(/\/screening\/emergency$/);
-}
-
-async function expectAskFirst(page: Page) {
-	await page.goto('/bands');
-	await expect(page).toHaveURL(/\/screening\/result$/);
-	await expect(page.getByRole('heading', { level: 1 })).toHaveText('Ask first, today');
-	await expect(page.getByText('You told us about an urgent sign.')).toContainText(
-		'Who can lift this: a doctor.'
-	);
-}
 
 test('with an account a sign closes the bands at once, and answering again does not open them', async ({
 	page,
@@ -85,42 +59,4 @@ test('only the advice of a doctor, of that day or later, lifts it', async ({ pag
 	await page.goto('/bands');
 	await expect(page.getByText('You are settling in.')).toBeVisible();
 	await expect(page.getByText('Steady run')).toHaveCount(0);
-});
-
-test('ticked by mistake: asked twice, taken back within ten minutes, and kept that it was', async ({
-	page,
-	phone
-}) => {
-	await tickASign(page, phone);
-	await page.getByRole('button', { name: 'I ticked this by mistake' }).click();
-	await expect(page.getByText('Are you sure that you have none of these signs')).toBeVisible();
-	await page.getByRole('link', { name: 'No, keep it' }).click();
-	await expectAskFirst(page);
-
-	await page.goto('/screening/emergency');
-	await page.getByRole('button', { name: 'I ticked this by mistake' }).click();
-	await page.getByRole('button', { name: 'Yes, I have none of them' }).click();
-	await expect(page.getByRole('status')).toContainText('The note is removed.');
-	await page.goto('/bands');
-	await expect(page.getByRole('heading', { name: 'Steady run' })).toBeVisible();
-	await page.goto('/account');
-	await expect(page.getByText('(taken back as a mistake)')).toBeVisible();
-	await page.getByText('What happened, and when').click();
-	await expect(page.getByText('The note of an urgent sign was taken back')).toBeVisible();
-});
-
-test('eleven minutes later it stays, also for a page that was left open', async ({
-	page,
-	phone,
-	house
-}) => {
-	await tickASign(page, phone);
-	await page.getByRole('button', { name: 'I ticked this by mistake' }).click();
-	await house.reopen({ minutesAhead: 11 });
-	await page.getByRole('button', { name: 'Yes, I have none of them' }).click();
-	await expect(page.getByRole('alert')).toContainText('only in the first ten minutes');
-	await expectAskFirst(page);
-	await page.goto('/screening/emergency');
-	await expect(page.getByText('I ticked this by mistake')).toHaveCount(0);
-	expect((await phone.send('/screening/emergency?/withdraw')).status()).toBe(409);
 });

@@ -1,47 +1,9 @@
-import { randomBytes } from 'node:crypto';
-import type { House } from './house.ts';
-import { Phone } from './phone.ts';
+import { closings } from './closings.ts';
 import { todayIn } from './days.ts';
+import { Phone } from './phone.ts';
 import { gated, open, openRoutes, routes } from './routes.ts';
 import { expect, test } from './test.ts';
-import { leadsTo } from './walk.ts';
 import { askEveryWay, lookEveryWay, numbersIn } from './ways.ts';
-
-interface Company {
-	readonly phone: Phone;
-	readonly house: House;
-}
-
-/** How somebody comes to be refused, from an account that had bands with a pulse. */
-const closings: Readonly<Record<string, (company: Company) => Promise<unknown>>> = {
-	'nobody, after everything was deleted': ({ phone }) =>
-		phone.lead('/account?/delete', { sure: 'yes' }),
-	'nobody, after leaving this phone': ({ phone }) => phone.lead('/account?/signOut'),
-	'no result, but open answers': async ({ phone }) => {
-		await phone.lead('/account?/delete', { sure: 'yes' });
-		await phone.answerAll();
-	},
-	'not today': ({ phone }) => phone.screen(leadsTo.notToday),
-	'ask first': ({ phone }) => phone.screen(leadsTo.askFirst),
-	'an urgent sign': ({ phone }) => phone.lead('/screening?/answer', { urgent: 'chest' }),
-	'an ended result': ({ house }) => house.reopen({ daysAhead: 366 }),
-	'a health change': ({ phone }) => phone.lead('/screening/change'),
-	'a change of health, answered up to the check page': async ({ phone }) => {
-		await phone.lead('/screening/change');
-		await phone.answerAll();
-	},
-	'consent taken back': ({ phone }) => phone.lead('/account?/withdraw'),
-	'an age under 18': async ({ phone }) => {
-		const next = await phone.begin();
-		await phone.send(next, { question: 'age.years', answer: 17 });
-	},
-	'"nothing yet" from a nurse': async ({ phone }) => {
-		await phone.screen(leadsTo.mayWalk);
-		const said = { role: 'nurse', scope: 'none', covers: 'R-AGE-45', limitBpm: '' };
-		await phone.lead('/screening/advice?/record', { ...said, givenOn: todayIn('UTC') });
-	},
-	'another key': ({ house }) => house.reopen({ key: randomBytes(32).toString('hex') })
-};
 
 test('the walk over the folders finds what is there', () => {
 	const ids = routes.map(({ id }) => id);
@@ -96,44 +58,3 @@ for (const [title, close] of Object.entries(closings)) {
 		await stranger.request.dispose();
 	});
 }
-
-test('whose gate is open gets the numbers by each of these ways, so that the walk can fail', async ({
-	phone
-}) => {
-	await phone.screen({ 'age.years': 43 });
-	await phone.measureResting(71, todayIn('UTC'));
-	for (const route of gated) {
-		const told = await lookEveryWay(phone, route);
-		expect(
-			told.map(({ status }) => status),
-			route.id
-		).toEqual([200, 200, 200, 200]);
-		if (route.id === '/bands') {
-			const [page, , data] = told.map(({ text }) => text);
-			expect(page).toContain('bpm');
-			expect(data).toContain('highBpm');
-			expect(numbersIn(data ?? '').size).toBeGreaterThan(6);
-		}
-	}
-});
-
-test('an address written in another way does not go round the gate', async ({ phone }) => {
-	await phone.screen(leadsTo.askFirst);
-	for (const path of [
-		'/bands/',
-		'/%62ands',
-		'/bands/%61bout-you',
-		'/bands//',
-		'//bands',
-		'/bands/index.html',
-		'/Bands',
-		'/screening/../bands',
-		'/bands/__data.json/',
-		'/bands.json',
-		'/bands/__route.js'
-	]) {
-		const answer = await phone.get(path);
-		expect([303, 308, 400, 403, 404], path).toContain(answer.status());
-		expect(await answer.text(), path).not.toMatch(/bpm/i);
-	}
-});

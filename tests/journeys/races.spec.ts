@@ -1,6 +1,6 @@
 import { rowsOf } from './rows.ts';
 import { expect, test } from './test.ts';
-import { answer, baseline, begin, leadsTo, measureResting } from './walk.ts';
+import { begin, leadsTo, measureResting } from './walk.ts';
 
 test('two tabs finish the same form: one result, and both arrive at it', async ({
 	page,
@@ -58,38 +58,6 @@ test('eight check pages sent at once make one result', async ({ phone, house }) 
 	expect(rowsOf(house, 'screening_result')).toHaveLength(before + 1);
 });
 
-test('an answer that is changed in another tab counts, also on a check page drawn before', async ({
-	page,
-	phone
-}) => {
-	await phone.answerAll();
-	await page.goto('/screening/check');
-	await page.getByLabel('My answers are true').check();
-	await phone.lead('/screening/questions/10?from=check', {
-		question: 'signs.other',
-		answer: 'ankles',
-		from: 'check'
-	});
-	await page.getByRole('button', { name: 'See my result' }).click();
-	await expect(page.getByRole('heading', { level: 1 })).toHaveText('Ask first');
-});
-
-test('a question that another tab took away is shown as the one that stands there now', async ({
-	page,
-	context,
-	phone
-}) => {
-	await phone.answerAll({ 'joint.sore': 'yes', 'joint.now': ['none'] });
-	await page.goto('/screening/questions/15?from=check');
-	await expect(page.locator('input[name=question]')).toHaveValue('joint.now');
-	const other = await context.newPage();
-	await other.goto('/screening/questions/14?from=check');
-	await answer(other, { 'joint.sore': 'no' });
-	await page.getByLabel('None of these').check();
-	await page.getByRole('button', { name: 'Keep this answer' }).click();
-	await expect(page.locator('input[name=question]')).toHaveValue('recent.event');
-});
-
 test('the newest answers win: a stricter result closes an open tab at its next step', async ({
 	page,
 	context,
@@ -124,5 +92,4 @@ test('a status or reasons that are sent along with the form count for nothing', 
 	};
 	expect(await phone.lead('/screening/check', forged)).toBe('/screening/result');
 	expect(await phone.result()).toBe('Ask first');
-	expect(baseline['signs.other']).toEqual(['none']);
 });

@@ -36,8 +36,8 @@ async function askOnce(
 	address: string,
 	accept = 'text/html'
 ): Promise<Told> {
-	const content = method === 'POST' ? { 'content-type': 'application/x-www-form-urlencoded' } : {};
-	const headers = { accept, origin: url, ...content };
+	const headers: Record<string, string> = { accept, origin: url };
+	if (method === 'POST') headers['content-type'] = 'application/x-www-form-urlencoded';
 	const answer = await request.fetch(url + address, { method, headers, maxRedirects: 0 });
 	return {
 		asked: `${method} ${address} as ${accept}`,
