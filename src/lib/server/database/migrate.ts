@@ -2,12 +2,14 @@ import type { Kysely } from 'kysely';
 import { Migrator, type Migration } from 'kysely/migration';
 import * as signIn from './migrations/0001-sign-in.ts';
 import * as runners from './migrations/0002-runners.ts';
+import * as groups from './migrations/0003-groups.ts';
 import type { Database } from './tables.ts';
 
 /** In order. A migration that was released is never edited: a change is a new one. */
 const MIGRATIONS: Readonly<Record<string, Migration>> = {
 	'0001-sign-in': signIn,
-	'0002-runners': runners
+	'0002-runners': runners,
+	'0003-groups': groups
 };
 
 /** Brings the database to the newest shape. Several processes may call it at once. */
