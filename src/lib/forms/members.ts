@@ -1,0 +1,21 @@
+import { z } from 'zod';
+import { oneOf, phoneNumber, textUpTo, ticked } from './fields.ts';
+import { personName } from './person-name.ts';
+
+export const memberForm = z.object({ name: personName });
+
+/** Joining a group: the name that its coach will see, and the box that was not ticked before. */
+export const joinForm = z.object({ name: personName, agree: ticked });
+
+/** Who is here: one member, on or off the list of a day. */
+export const attendanceForm = z.object({
+	member: z.string({ error: 'missing' }).min(1, 'missing').max(60),
+	here: oneOf(['yes', 'no'])
+});
+
+/** Whom to call for a runner. */
+export const emergencyContactForm = z.object({
+	contactName: personName,
+	contactPhone: phoneNumber,
+	contactRelation: textUpTo(40)
+});
