@@ -32,6 +32,13 @@ export type RosterWord =
 			readonly word: 'not-today' | 'not-finished' | 'not-for-this-app' | 'answer-again';
 	  };
 
+type Closed = Extract<Access, { allowed: false }>;
+
+/** An access, or the fault that keeps us from knowing it. */
+type Seen =
+	| Extract<Access, { allowed: true }>
+	| (Pick<Closed, 'allowed' | 'code'> & { readonly fault?: unknown });
+
 /**
  * The word for a coach. Whatever closes an existing result looks the same, and so does one that
  * cannot be read: a coach cannot tell an illness of today from a heart condition, or from our fault.
@@ -41,14 +48,15 @@ export type RosterWord =
  * @example rosterWord({ allowed: false, code: 'EXPIRED' }, '2026-11-25', []).word // 'answer-again'
  */
 export function rosterWord(
-	access: (Access | Pick<Extract<Access, { allowed: false }>, 'allowed' | 'code'>) & {
-		readonly fault?: unknown;
-	},
+	access: Seen,
 	today: LocalDate,
 	daysSinceEachWalk: readonly number[]
 ): RosterWord {
 	if (!access.allowed) {
-		return { open: false, word: access.fault === undefined ? closedWord(access.code) : 'not-today' };
+		return {
+			open: false,
+			word: access.fault === undefined ? closedWord(access.code) : 'not-today'
+		};
 	}
 	const settling = settlingIn(access.startEffort === 'moderate' && access.run, daysSinceEachWalk);
 	return {
@@ -61,7 +69,7 @@ export function rosterWord(
 	};
 }
 
-function closedWord(code: Extract<Access, { allowed: false }>['code']) {
+function closedWord(code: Closed['code']) {
 	switch (code) {
 		case 'WAIT':
 		case 'SEEK_ADVICE':
