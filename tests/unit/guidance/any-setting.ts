@@ -5,9 +5,7 @@ import {
 	type BandSetting
 } from '$lib/guidance/band-setting.ts';
 import type { SetBand } from '$lib/guidance/settings-in-force.ts';
-import { phaseTargets, type PhaseKind } from '$lib/outing/phase.ts';
-
-export const phaseKinds = Object.keys(phaseTargets) as PhaseKind[];
+import { phaseKinds } from '$lib/outing/phase.ts';
 
 const percent = (low: number, high: number) =>
 	fc.integer({ min: low, max: high }).map((whole) => whole / 100);

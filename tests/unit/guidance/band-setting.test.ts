@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { allowedRange, phaseRange } from '$lib/guidance/allowed-range.ts';
 import { applySetting, isBandSetting, type BandSetting } from '$lib/guidance/band-setting.ts';
-import { phaseTargets } from '$lib/outing/phase.ts';
+import { phaseKinds, phaseTargets } from '$lib/outing/phase.ts';
 import type { SettlingIn } from '$lib/outing/settling-in.ts';
 import { intensityOf } from '$lib/physiology/intensity.ts';
-import { anySetting, phaseKinds } from './any-setting.ts';
+import { anySetting } from './any-setting.ts';
 import { anyAccess, wideOpen } from './open-accesses.ts';
 
 // Our own limits, common practice, no source, but where a source is named.
