@@ -41,7 +41,7 @@ export function sweepDaily(database: Kysely<Database>, clock: () => number): () 
 
 /**
  * Somebody opened the first page and never came back: made over a week ago, not seen for a week,
- * never consented, and no passkey to return with. Whatever else makes an account worth keeping
+ * never consented, no passkey to return with, and not a coach. Whatever else makes an account worth keeping
  * belongs into this list.
  */
 async function unusedAccounts(database: Kysely<Database>, now: number): Promise<void> {
@@ -64,6 +64,9 @@ async function unusedAccounts(database: Kysely<Database>, now: number): Promise<
 		)
 		.where(({ not, exists, selectFrom }) =>
 			not(exists(selectFrom('passkey').select('passkey.id').whereRef('userId', '=', 'user.id')))
+		)
+		.where(({ not, exists, selectFrom }) =>
+			not(exists(selectFrom('coach').select('coach_id').whereRef('coach_id', '=', 'user.id')))
 		)
 		.execute();
 }

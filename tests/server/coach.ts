@@ -1,0 +1,37 @@
+import type { Kysely } from 'kysely';
+import type { Database } from '$lib/server/database/tables.ts';
+import { Browser } from './browser.ts';
+
+export const PASSWORD = 'seven blue kettles';
+
+export const words = (email: string) => ({
+	name: 'Odile Marr',
+	qualification: null,
+	email,
+	password: PASSWORD
+});
+
+/** Where a form comes from, as a page would say it. */
+export const from = (browser: Browser, now = Date.now(), address = '192.0.2.7') => ({
+	headers: browser.headers(),
+	address,
+	now
+});
+
+/** A coach who is signed in, made through the door that the house has open. */
+export async function signedIn(
+	database: Kysely<Database>,
+	email: string,
+	invitation: string | null = null,
+	more: Partial<ReturnType<typeof words>> = {}
+) {
+	const browser = new Browser(database);
+	const said = { ...words(email), ...more };
+	// Each from an address of its own: a test may make many.
+	const address = `192.0.2.${email.length}-${email}`;
+	await browser.auth.signUpCoach(said, invitation, from(browser, Date.now(), address));
+	const typed = { email, password: said.password, stay: true };
+	const signed = await browser.auth.signInCoach(typed, from(browser, Date.now(), address));
+	if (typeof signed === 'string') throw new Error(`${email} did not sign in: ${signed}`);
+	return { browser, ...signed };
+}
