@@ -92,7 +92,7 @@ describe('for everybody', () => {
 				if (!guidance.open) throw new Error('an open access stays open');
 				for (const { pulse } of guidance.phases) {
 					if (pulse === null) continue;
-					expect(pulse.high.bpm).toBeLessThanOrEqual(limit as number);
+					expect(pulse.high.bpm).toBeLessThanOrEqual(limit);
 					if (pulse.low !== null) expect(pulse.low.bpm).toBeLessThan(pulse.high.bpm);
 				}
 			})
