@@ -27,7 +27,10 @@ export type AuditWhat =
 	| 'sharing.withdrawn'
 	| 'contact.kept'
 	| 'contact.removed'
-	| 'contact.read';
+	| 'contact.read'
+	| 'bands.set'
+	| 'advice.confirmed'
+	| 'advice.unconfirmed';
 
 export type AuditDetail = Readonly<Record<string, string | number>>;
 
