@@ -3,22 +3,39 @@ import type { RunnerProfile } from '../guidance/profile.ts';
 import { emptyProfile } from '../guidance/profile.ts';
 import type { Access } from '../screening/access.ts';
 import type { Signed } from './auth.ts';
+import * as bandsSet from './bands-set.ts';
 import { gate } from './gate.ts';
 import type { House } from './open-house.ts';
 import * as profiles from './profiles.ts';
 
-/** What a runner may see of their own bands now. Closed guidance holds no number. */
-export async function of(
-	house: House,
-	runner: Signed | null,
-	now: number
-): Promise<{ readonly access: Access; readonly guidance: Guidance }> {
+/** What a runner may see of their own bands, and what their coaches set. */
+export interface EffortBands {
+	readonly access: Access;
+	/** Closed guidance holds no number. */
+	readonly guidance: Guidance;
+	/** Empty with closed guidance. */
+	readonly set: readonly bandsSet.BandSet[];
+}
+
+/** A runner's own bands now. */
+export async function of(house: House, runner: Signed | null, now: number): Promise<EffortBands> {
 	const access = await gate(house, runner, now);
 	if (!access.allowed || runner === null) {
-		return { access, guidance: guide(access, emptyProfile, []) };
+		return { access, guidance: guide(access, emptyProfile, []), set: [] };
 	}
 	const kept = await profiles.load(house.database, house.vault, runner.runnerId);
-	return { access, guidance: guide(access, profileFor(kept), []) };
+	const set = await bandsSet.forRunner(house.database, runner.runnerId);
+	return { access, guidance: guidanceFrom(access, kept, set), set };
+}
+
+/** The one way from what is stored of a runner to what may be shown of it. */
+export function guidanceFrom(
+	access: Access,
+	kept: profiles.Profile,
+	set: readonly bandsSet.BandSet[]
+): Guidance {
+	if (!access.allowed) return guide(access, emptyProfile, []);
+	return guide(access, profileFor(kept), [], set);
 }
 
 function profileFor(kept: profiles.Profile): RunnerProfile {
