@@ -2,6 +2,9 @@ import type { Kysely } from 'kysely';
 import * as advice from './advice.ts';
 import * as audit from './audit.ts';
 import * as consents from './consents.ts';
+import * as adviceConfirmations from './advice-confirmations.ts';
+import * as bandDoubts from './band-doubts.ts';
+import * as bandsSet from './bands-set.ts';
 import { checkpoint } from './database/checkpoint.ts';
 import type { Database } from './database/tables.ts';
 import * as drafts from './drafts.ts';
@@ -34,6 +37,9 @@ export async function exportAll(
 		results: await screenings.list(database, vault, runnerId),
 		events: await events.list(database, vault, runnerId),
 		advice: await advice.list(database, vault, runnerId),
+		adviceConfirmations: await adviceConfirmations.ofRunner(database, runnerId),
+		bandsSet: await bandsSet.forRunner(database, runnerId),
+		bandDoubts: await bandDoubts.ofRunner(database, runnerId),
 		wellAgain: await wellAgain.list(database, runnerId),
 		profile: await profiles.load(database, vault, runnerId),
 		sessions: await sessions.list(database, runnerId, now),
@@ -51,6 +57,7 @@ export async function deleteAll(database: Kysely<Database>, runnerId: string): P
 		// A sign-in challenge names its runner inside JSON, out of reach of a foreign key.
 		await step.deleteFrom('verification').where('value', 'like', `%"${runnerId}"%`).execute();
 		await step.deleteFrom('user').where('id', '=', runnerId).execute();
+		await bandsSet.forgetOfGone(step);
 	});
 	await checkpoint(database);
 }

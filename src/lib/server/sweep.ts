@@ -1,4 +1,5 @@
 import type { Kysely } from 'kysely';
+import * as bandsSet from './bands-set.ts';
 import type { Database } from './database/tables.ts';
 
 const DAY_MS = 24 * 60 * 60 * 1000;
@@ -15,6 +16,7 @@ export async function sweep(database: Kysely<Database>, now: number): Promise<vo
 		.where('lastRequest', '<=', now - DAY_MS)
 		.execute();
 	await unusedAccounts(database, now);
+	await bandsSet.forgetOfGone(database);
 }
 
 /**
