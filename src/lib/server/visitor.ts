@@ -21,7 +21,8 @@ export async function visitor(
 		runner === null ? settings.UNSET : await settings.load(house.database, runner.runnerId);
 	const number = cookies.get('emergency_number') ?? null;
 	return {
-		emergencyNumber: kept.emergencyNumber ?? (number && /^\+?\d{2,15}$/.test(number) ? number : null),
+		emergencyNumber:
+			kept.emergencyNumber ?? (number && /^\+?\d{2,15}$/.test(number) ? number : null),
 		timeZone: kept.timeZone ?? zoneOf(cookies.get('time_zone')),
 		settings: kept
 	};
@@ -35,6 +36,17 @@ export function keep(
 	secure: boolean
 ) {
 	cookies.set(name, value, { path: '/', maxAge: KEPT_SECONDS, sameSite: 'lax', secure });
+}
+
+/** A group's invitation that somebody opened before they had an account. */
+export const INVITED = 'invited_to';
+
+/** A shared phone keeps nothing of the person who leaves it. */
+export function forgetPhone(cookies: Pick<Cookies, 'delete'>): void {
+	for (const name of ['emergency_number', 'time_zone', 'theme', INVITED]) {
+		cookies.delete(name, { path: '/' });
+	}
+	cookies.delete('no_urgent_sign', { path: '/screening' });
 }
 
 /** The zone that the browser named, if it exists; else that of the server. */

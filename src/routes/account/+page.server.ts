@@ -9,7 +9,7 @@ import * as events from '$lib/server/events.ts';
 import * as passkeys from '$lib/server/passkeys.ts';
 import * as screenings from '$lib/server/screenings.ts';
 import * as settings from '$lib/server/settings.ts';
-import { keep, visitor } from '$lib/server/visitor.ts';
+import { forgetPhone, keep, visitor } from '$lib/server/visitor.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals: { house, runner }, cookies, depends }) => {
@@ -75,19 +75,13 @@ export const actions: Actions = {
 		if (!read.ok) return fail(400, { issues: read.issues });
 		await house.auth.signOut(event.request.headers);
 		await account.deleteAll(database, runnerId);
-		forgetPhone(event);
+		forgetPhone(event.cookies);
 		redirect(303, '/account/gone');
 	},
 	signOut: async (event) => {
 		const { house } = needRunner(event);
 		await house.auth.signOut(event.request.headers);
-		forgetPhone(event);
+		forgetPhone(event.cookies);
 		redirect(303, '/');
 	}
 };
-
-/** A shared phone keeps nothing of the person who leaves it. */
-function forgetPhone({ cookies }: RequestEvent) {
-	for (const name of ['emergency_number', 'time_zone', 'theme'])
-		cookies.delete(name, { path: '/' });
-}
