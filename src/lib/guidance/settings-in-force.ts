@@ -13,7 +13,7 @@ export interface SetBand {
 }
 
 /** What counts of a group: never a taken-back entry. */
-export type InForce = SetBand & { readonly setting: BandSetting };
+export type InForce<Entry extends SetBand = SetBand> = Entry & { readonly setting: BandSetting };
 
 /**
  * What each group has set for a phase: of a runner's own entries the newest, and where that is none
@@ -21,7 +21,10 @@ export type InForce = SetBand & { readonly setting: BandSetting };
  *
  * @param entries in any order; of two at the same moment the later in the list counts
  */
-export function settingsInForce(entries: readonly SetBand[], phase: PhaseKind): readonly InForce[] {
+export function settingsInForce<Entry extends SetBand>(
+	entries: readonly Entry[],
+	phase: PhaseKind
+): readonly InForce<Entry>[] {
 	const ofPhase = entries.filter((entry) => entry.phase === phase);
 	const groups = [...new Set(ofPhase.map(({ groupId }) => groupId))];
 	return groups.flatMap((groupId) => {
@@ -32,8 +35,12 @@ export function settingsInForce(entries: readonly SetBand[], phase: PhaseKind): 
 	});
 }
 
-function newest(entries: readonly SetBand[]): InForce | null {
-	let last: SetBand | null = null;
+function newest<Entry extends SetBand>(entries: readonly Entry[]): InForce<Entry> | null {
+	let last: Entry | null = null;
 	for (const entry of entries) if (last === null || entry.setAt >= last.setAt) last = entry;
-	return last === null || last.setting === null ? null : { ...last, setting: last.setting };
+	return last !== null && isInForce(last) ? last : null;
+}
+
+function isInForce<Entry extends SetBand>(entry: Entry): entry is InForce<Entry> {
+	return entry.setting !== null;
 }
