@@ -155,11 +155,16 @@ describe.each(DATABASES)('a coach at the bands of the group on %s', (type) => {
 	it('sees a bare name of who did not join or does not share, and leaves no trace', async () => {
 		const memberId = await nameAlone(here, groupId, 'Gwen');
 		const alone = { memberId, runnerId: '' };
-		expect(await find(alone)).toEqual({ id: memberId, name: 'Gwen', today: null, desk: null });
+		expect(await find(alone)).toEqual({
+			id: memberId,
+			name: 'Gwen',
+			today: { open: false, word: 'not-joined' },
+			desk: null
+		});
 		expect(await set(alone)).toBe('not-found');
 		const runner = await join(here, groupId);
 		await memberships.share(here.database, runner.runnerId, runner.memberId, false, NOW);
-		expect(await find(runner)).toMatchObject({ today: null, desk: null });
+		expect(await find(runner)).toMatchObject({ today: { word: 'not-shared' }, desk: null });
 		expect(await readings.list(here.database, runner.runnerId)).toEqual([]);
 		expect(await set(runner)).toBe('not-found');
 	});
@@ -187,7 +192,7 @@ describe.each(DATABASES)('a coach at the bands of the group on %s', (type) => {
 		await join(here, group, askFirst, 'Gwen');
 		await join(here, group, byTalk, 'Ágnes');
 		const seen = await memberBands.list(here, leader, group, NOW);
-		expect(seen?.map(({ name, today }) => [name, today?.word])).toEqual([
+		expect(seen?.map(({ name, today }) => [name, today.word])).toEqual([
 			['Ágnes', 'may-run-by-talk'],
 			['Gwen', 'not-today'],
 			['Rashid', 'may-run']
@@ -205,6 +210,6 @@ describe.each(DATABASES)('a coach at the bands of the group on %s', (type) => {
 			.where('runner_id', '=', broken.runnerId)
 			.execute();
 		const seen = await memberBands.list(here, leader, group, NOW);
-		expect(seen?.map(({ today }) => today?.word)).toEqual(['not-today', 'may-run']);
+		expect(seen?.map(({ today }) => today.word)).toEqual(['not-today', 'may-run']);
 	});
 });

@@ -1,6 +1,7 @@
 import type { Kysely } from 'kysely';
 import { deskView, type DeskView } from '../guidance/desk-view.ts';
-import { rosterWord, type RosterWord } from '../guidance/roster-word.ts';
+import type { RosterState } from '../guidance/roster-next.ts';
+import { rosterWord } from '../guidance/roster-word.ts';
 import { localDate } from '../screening/calendar.ts';
 import type { LocalDate } from '../screening/types.ts';
 import * as bandsSet from './bands-set.ts';
@@ -19,8 +20,7 @@ import { Unreadable, type Vault } from './vault.ts';
 export interface MemberBands {
 	readonly id: string;
 	readonly name: string;
-	/** Null for a name alone, and for whoever does not share their result. */
-	readonly today: RosterWord | null;
+	readonly today: RosterState;
 	/** Null unless the result is open: a row that is not for today has no number. */
 	readonly desk: DeskView | null;
 }
@@ -68,7 +68,7 @@ async function look(
 	now: number
 ): Promise<MemberBands[]> {
 	const runners = present.flatMap(sharingRunner);
-	if (runners.length === 0) return present.map(({ id, name }) => ({ id, name, ...NOT_SHARED }));
+	if (runners.length === 0) return present.map(bareName);
 	await readings.record(stores.database, { coach, group }, runners, 'bands', now);
 	const { database, vault } = stores;
 	const kept: Kept = {
@@ -79,8 +79,8 @@ async function look(
 	const today = localDate(now, group.timeZone);
 	return present.map((member) => {
 		const [runnerId] = sharingRunner(member);
-		const seen = runnerId === undefined ? NOT_SHARED : seenOf(kept, runnerId, today);
-		return { id: member.id, name: member.name, ...seen };
+		if (runnerId === undefined) return bareName(member);
+		return { id: member.id, name: member.name, ...seenOf(kept, runnerId, today) };
 	});
 }
 
@@ -92,7 +92,6 @@ interface Kept {
 
 type Seen = Pick<MemberBands, 'today' | 'desk'>;
 
-const NOT_SHARED: Seen = { today: null, desk: null };
 const UNREADABLE: Seen = { today: { open: false, word: 'not-today' }, desk: null };
 
 /** What cannot be read is closed, and closes nobody else's row. */
@@ -107,6 +106,11 @@ function seenOf({ standing, profile, set }: Kept, runnerId: string, today: Local
 		if (error instanceof Unreadable) return UNREADABLE;
 		throw error;
 	}
+}
+
+function bareName({ id, name, runnerId }: members.Member): MemberBands {
+	const word = runnerId === null ? 'not-joined' : 'not-shared';
+	return { id, name, today: { open: false, word }, desk: null };
 }
 
 /** The runner behind a name, where they agree that coaches see it. */

@@ -20,7 +20,7 @@ export async function setMemberBand(
 	now: number
 ): Promise<SetAnswer> {
 	const member = await memberBands.find(stores, coach, groupId, memberId, now);
-	if (member === null || member.today === null) return 'not-found';
+	if (member === null || isHidden(member)) return 'not-found';
 	const phase = member.desk?.phases.find(({ kind }) => kind === words.phase);
 	if (!member.desk || phase === undefined) return 'closed';
 	const subject = { groupId, memberId };
@@ -33,6 +33,11 @@ export async function setMemberBand(
 		if (isBeyond(setting, phase)) return 'beyond';
 	}
 	return bandSettings.set(stores.database, coach, subject, { ...words, setting }, now);
+}
+
+/** Nobody has joined under the name, or they do not share their result. */
+function isHidden({ today }: memberBands.MemberBands): boolean {
+	return today.word === 'not-joined' || today.word === 'not-shared';
 }
 
 /** The shares that are kept for the day when pulse comes back: as they were last set, or as usual. */
