@@ -66,3 +66,6 @@ export const phoneNumber = typed
 	.regex(/^\+?[0-9][0-9 ().\-/]{1,22}$/, 'not-a-number')
 	.transform((number) => number.replace(/[ ().\-/]/g, ''))
 	.pipe(z.string().regex(/^\+?\d{2,15}$/, 'not-a-number'));
+
+/** The id of a row of ours, as a form carries it along. */
+export const rowId = z.string({ error: 'missing' }).regex(/^[0-9a-zA-Z-]{1,60}$/, 'missing');

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { oneOf, phoneNumber, textUpTo, ticked } from './fields.ts';
+import { oneOf, phoneNumber, rowId, textUpTo, ticked } from './fields.ts';
 import { personName } from './person-name.ts';
 
 export const memberForm = z.object({ name: personName });
@@ -9,7 +9,7 @@ export const joinForm = z.object({ name: personName, agree: ticked });
 
 /** Who is here: one member, on or off the list of a day. */
 export const attendanceForm = z.object({
-	member: z.string({ error: 'missing' }).min(1, 'missing').max(60),
+	member: rowId,
 	here: oneOf(['yes', 'no'])
 });
 

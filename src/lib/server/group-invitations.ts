@@ -7,6 +7,7 @@ import * as groups from './groups.ts';
 
 /** 128 bits, so that nobody guesses one; short enough for a QR code that prints small. */
 const TOKEN_BYTES = 16;
+const TOKEN = /^[A-Za-z0-9_-]{22}$/;
 const LONGEST_MONTHS = 12;
 
 /** A link for runners. It may be used by many, until it ends or is taken back. */
@@ -100,6 +101,7 @@ export async function open(
 	token: string,
 	now: number
 ): Promise<Opened> {
+	if (!TOKEN.test(token)) return { state: 'unknown' };
 	const row = await database
 		.selectFrom('group_invitation')
 		.innerJoin('running_group', 'running_group.id', 'group_invitation.group_id')
