@@ -12,6 +12,8 @@ export interface PhaseBand {
 	readonly talk: TalkTarget;
 	readonly effort: { readonly low: number; readonly high: number };
 	readonly byItsEnd: boolean;
+	/** Fractions of the reserve; null with pulse off. Known before the resting pulse is. */
+	readonly reserve: PhaseTarget['reserve'] | null;
 	readonly pulse: PulseBand | null;
 	readonly speed: SpeedAdvice;
 	readonly set: SetBy;
@@ -32,6 +34,7 @@ export function phaseBand(
 		talk: target.talk,
 		effort: target.effort,
 		byItsEnd: target.byItsEnd,
+		reserve: basis.kind === 'off' ? null : target.reserve,
 		pulse: basis.kind === 'on' ? pulseBand(target, basis) : null,
 		speed: speedAdvice(target, capacity, basis),
 		set

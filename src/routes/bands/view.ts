@@ -90,10 +90,8 @@ export function phaseView(phase: PhaseBand, set: SetView | null, units: Units): 
 
 export function ifMaximumOff({ pulse, phases }: OpenGuidance): IfMaximumOff | null {
 	const main = phases.find(({ kind }) => kind === 'steady-run' || kind === 'brisk-walk');
-	if (pulse.kind !== 'on' || !main?.pulse) return null;
-	const { low, high } = main.pulse;
-	const reserve = { low: low?.fraction ?? null, high: high.fraction };
-	const target = { ...phaseTargets[main.kind], reserve };
+	if (pulse.kind !== 'on' || !main?.reserve) return null;
+	const target = { ...phaseTargets[main.kind], reserve: main.reserve };
 	return {
 		kind: main.kind,
 		rows: [-10, 0, 10].map((off) => ({

@@ -59,6 +59,7 @@ describe('for everybody', () => {
 				const guidance = guide(access, profile, []);
 				if (!guidance.open) throw new Error('an open access stays open');
 				expect(guidance.phases.every(({ pulse }) => pulse === null)).toBe(true);
+				expect(guidance.phases.every(({ reserve }) => reserve === null)).toBe(true);
 				expect(guidance.pulse).toEqual({
 					kind: 'off',
 					reasons: ['H-MEDS'],
