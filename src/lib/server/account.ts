@@ -1,7 +1,9 @@
 import type { Kysely } from 'kysely';
 import * as advice from './advice.ts';
+import * as attendance from './attendance.ts';
 import * as audit from './audit.ts';
 import * as consents from './consents.ts';
+import * as contacts from './contacts.ts';
 import * as adviceConfirmations from './advice-confirmations.ts';
 import * as bandDoubts from './band-doubts.ts';
 import * as bandsSet from './bands-set.ts';
@@ -9,8 +11,10 @@ import { checkpoint } from './database/checkpoint.ts';
 import type { Database } from './database/tables.ts';
 import * as drafts from './drafts.ts';
 import * as events from './events.ts';
+import * as memberships from './memberships.ts';
 import * as passkeys from './passkeys.ts';
 import * as profiles from './profiles.ts';
+import * as readings from './readings.ts';
 import * as screenings from './screenings.ts';
 import * as sessions from './sessions.ts';
 import * as settings from './settings.ts';
@@ -42,6 +46,10 @@ export async function exportAll(
 		bandDoubts: await bandDoubts.ofRunner(database, runnerId),
 		wellAgain: await wellAgain.list(database, runnerId),
 		profile: await profiles.load(database, vault, runnerId),
+		groups: await memberships.list(database, runnerId),
+		attendance: await attendance.ofRunner(database, runnerId),
+		emergencyContact: await contacts.own(database, vault, runnerId),
+		readings: await readings.list(database, runnerId),
 		sessions: await sessions.list(database, runnerId, now),
 		passkeys: await passkeys.list(database, runnerId),
 		history: await audit.list(database, runnerId)

@@ -100,6 +100,20 @@ export async function byMember(
 	);
 }
 
+/** The runner's own days, in every group, also one that they left. Newest first. */
+export async function ofRunner(database: Kysely<Database>, runnerId: string) {
+	const rows = await database
+		.selectFrom('attendance')
+		.innerJoin('member', 'member.id', 'attendance.member_id')
+		.innerJoin('running_group', 'running_group.id', 'attendance.group_id')
+		.select(['attendance.on_date', 'attendance.name', 'running_group.name as group_name'])
+		.where('member.runner_id', '=', runnerId)
+		.orderBy('attendance.on_date', 'desc')
+		.orderBy('group_name')
+		.execute();
+	return rows.map((row) => ({ onDate: row.on_date, name: row.name, groupName: row.group_name }));
+}
+
 /** The days on which a member was there, newest first. */
 export async function ofMember(
 	database: Kysely<Database>,

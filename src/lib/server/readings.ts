@@ -75,7 +75,7 @@ export async function list(database: Kysely<Database>, runnerId: string): Promis
 }
 
 /** Forgets what is older than any result that was read. */
-export async function sweepReadings(database: Kysely<Database>, now: number): Promise<void> {
+export async function sweep(database: Kysely<Database>, now: number): Promise<void> {
 	await database
 		.deleteFrom('result_reading')
 		.where('at', '<=', now - KEPT_MS)

@@ -1,6 +1,7 @@
 import type { Kysely } from 'kysely';
 import * as bandsSet from './bands-set.ts';
 import type { Database } from './database/tables.ts';
+import * as readings from './readings.ts';
 
 const DAY_MS = 24 * 60 * 60 * 1000;
 const UNUSED_ACCOUNT_MS = 7 * DAY_MS;
@@ -17,6 +18,7 @@ export async function sweep(database: Kysely<Database>, now: number): Promise<vo
 		.execute();
 	await unusedAccounts(database, now);
 	await bandsSet.forgetOfGone(database);
+	await readings.sweep(database, now);
 }
 
 /**
@@ -43,8 +45,8 @@ export function sweepDaily(database: Kysely<Database>, clock: () => number): () 
 
 /**
  * Somebody opened the first page and never came back: made over a week ago, not seen for a week,
- * never consented, no passkey to return with, and not a coach. Whatever else makes an account worth keeping
- * belongs into this list.
+ * never consented, no passkey to return with, in no group and not a coach. Whatever else makes an
+ * account worth keeping belongs into this list.
  */
 async function unusedAccounts(database: Kysely<Database>, now: number): Promise<void> {
 	const weekAgo = new Date(now - UNUSED_ACCOUNT_MS);
@@ -69,6 +71,9 @@ async function unusedAccounts(database: Kysely<Database>, now: number): Promise<
 		)
 		.where(({ not, exists, selectFrom }) =>
 			not(exists(selectFrom('coach').select('coach_id').whereRef('coach_id', '=', 'user.id')))
+		)
+		.where(({ not, exists, selectFrom }) =>
+			not(exists(selectFrom('member').select('member.id').whereRef('runner_id', '=', 'user.id')))
 		)
 		.execute();
 }
