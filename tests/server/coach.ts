@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely';
 import type { Database } from '$lib/server/database/tables.ts';
+import type { GroupFields } from '$lib/server/groups.ts';
 import { Browser } from './browser.ts';
 
 export const PASSWORD = 'seven blue kettles';
@@ -10,6 +11,18 @@ export const words = (email: string) => ({
 	email,
 	password: PASSWORD
 });
+
+export const lanternStreet: GroupFields = {
+	name: 'Lantern Street beginners',
+	usualPlace: null,
+	timeZone: 'Europe/Dublin',
+	units: 'km/h',
+	paceUnits: 'min/km',
+	emergencyNumber: null,
+	meetingPoint: null,
+	defibrillator: null,
+	firstAider: null
+};
 
 /** Where a form comes from, as a page would say it. */
 export const from = (browser: Browser, now = Date.now(), address = '192.0.2.7') => ({

@@ -1,6 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import type { Expression, Kysely, SqlBool } from 'kysely';
 import type { Database } from './database/tables.ts';
+import { idsOwnedBy } from './groups.ts';
+import { isHost } from './hosting.ts';
 import { hashToken, makeToken } from './tokens.ts';
 
 const LIFETIME_MS = 7 * 24 * 60 * 60 * 1000;
@@ -176,20 +178,26 @@ async function mayInvite(
 	coachId: string,
 	groupId: string | null
 ): Promise<boolean> {
-	const found =
-		groupId === null
-			? await database
-					.selectFrom('coach')
-					.select('coach_id')
-					.where('coach_id', '=', coachId)
-					.where('is_host', '=', 1)
-					.executeTakeFirst()
-			: await database
-					.selectFrom('group_coach')
-					.select('coach_id')
-					.where('group_id', '=', groupId)
-					.where('coach_id', '=', coachId)
-					.where('role', '=', 'owner')
-					.executeTakeFirst();
-	return found !== undefined;
+	if (groupId === null) return isHost(database, coachId);
+	const owned = await idsOwnedBy(database, coachId)
+		.where('group_id', '=', groupId)
+		.executeTakeFirst();
+	return owned !== undefined;
+}
+
+/**
+ * A coach who has an account takes it up.
+ * @returns the group that they are in now, if it was for one; null when the invitation does not work
+ */
+export async function accept(
+	database: Kysely<Database>,
+	token: string,
+	coachId: string,
+	now: number
+): Promise<{ groupId: string | null } | null> {
+	return database.transaction().execute(async (step) => {
+		const invitation = await find(step, token, now);
+		if (!invitation || !(await use(step, invitation, coachId, now))) return null;
+		return { groupId: invitation.group?.id ?? null };
+	});
 }

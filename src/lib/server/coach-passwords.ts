@@ -7,6 +7,7 @@ import type { CoachDoor, From } from './coach-sign-in.ts';
 import type { Database } from './database/tables.ts';
 import type { Letter, Mail } from './mail.ts';
 import * as resets from './password-resets.ts';
+import { resetPath } from './reset-path.ts';
 
 const HOUR_MS = 60 * 60_000;
 const CHANGES = { most: 10, withinMs: HOUR_MS / 4 };
@@ -71,9 +72,6 @@ export async function requestReset(
 	});
 	return 'asked';
 }
-
-/** Where a link leads, below the address of the house. */
-export const resetPath = (token: string) => `/coach/reset?token=${token}`;
 
 /** Sets a new password by a link, once. Every session of the coach ends. */
 export async function resetPassword(

@@ -5,6 +5,7 @@ import { allow } from './attempts.ts';
 import * as invitations from './coach-invitations.ts';
 import type { CoachDoor, From } from './coach-sign-in.ts';
 import type { Database } from './database/tables.ts';
+import * as hosting from './hosting.ts';
 import * as houseSettings from './house-settings.ts';
 
 const OF_ADDRESS = { most: 20, withinMs: 60 * 60_000 };
@@ -59,7 +60,7 @@ export async function signUpCoach(
 			if (way === 'invitation' && !invitation) return 'closed';
 			const coachId = await insertUser(step, words, hash, now);
 			if (coachId === null) return 'made';
-			const isHost = await houseSettings.claimHost(step, coachId);
+			const isHost = await hosting.claim(step, coachId);
 			// Somebody else became the first at the same moment.
 			if (way === 'first' && !isHost && !invitation) throw new Refused('closed');
 			await step

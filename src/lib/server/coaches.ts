@@ -30,3 +30,26 @@ export async function find(database: Kysely<Database>, coachId: string): Promise
 		isHost: row.is_host === 1
 	};
 }
+
+/** Null for somebody who is no coach any more. */
+export async function emailOf(database: Kysely<Database>, coachId: string): Promise<string | null> {
+	const row = await database
+		.selectFrom('coach')
+		.innerJoin('user', 'user.id', 'coach.coach_id')
+		.select('user.email')
+		.where('coach_id', '=', coachId)
+		.executeTakeFirst();
+	return row?.email ?? null;
+}
+
+export async function change(
+	database: Kysely<Database>,
+	coachId: string,
+	{ name, qualification }: Pick<Coach, 'name' | 'qualification'>
+): Promise<void> {
+	await database
+		.updateTable('coach')
+		.set({ name, qualification })
+		.where('coach_id', '=', coachId)
+		.execute();
+}
