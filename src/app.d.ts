@@ -12,6 +12,11 @@ declare global {
 			message: string;
 		}
 
+		interface PageData {
+			/** The group whose pages these are, on the coach's desk. */
+			desk?: { readonly id: string; readonly name: string; readonly isDemo: boolean };
+		}
+
 		interface Locals {
 			house: House;
 			/** The runner who asks, or null for a coach and for somebody without an account. */
