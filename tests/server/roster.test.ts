@@ -149,6 +149,21 @@ describe.each(DATABASES)('the roster on %s', (type) => {
 		expect(await look(at)).toMatchObject([{ isHereToday: true, lastOutingOn: '2026-11-25' }]);
 	});
 
+	it('has the same row for one of them alone, and writes that one down alone', async () => {
+		const at = await led();
+		const one = await join(here, at.group.id, LEADS_TO.byTalk, 'Ines');
+		const other = await join(here, at.group.id, LEADS_TO.mayRun, 'Tobias');
+		const find = (who: readings.Reader, memberId: string) =>
+			roster.find(here.database, here.vault, who, memberId, NOW);
+		const row = await find(at, one.memberId);
+		expect(await readings.list(here.database, one.runnerId)).toHaveLength(1);
+		expect(await readings.list(here.database, other.runnerId)).toEqual([]);
+		expect(row).toEqual((await look(at))[0]);
+		const stranger = await led();
+		expect(await find(stranger, one.memberId)).toBeNull();
+		expect(await find({ ...at, coach: stranger.coach }, one.memberId)).toBeNull();
+	});
+
 	it('is empty for a coach of another group, and nothing is written', async () => {
 		const [at, other] = [await led(), await led()];
 		const { runnerId } = await join(here, at.group.id, LEADS_TO.mayRun, 'Ines');

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { emergencyNumberForm } from './emergency-number.ts';
-import { calendarDate, oneOf, optional, textUpTo, ticked, timeZone } from './fields.ts';
+import { calendarDate, oneOf, optional, rowId, textUpTo, ticked, timeZone } from './fields.ts';
 import { NAME_LENGTH, tidyName } from './person-name.ts';
 
 export const PLACE_LENGTH = 120;
@@ -24,6 +24,11 @@ export const groupForm = z.object({
 });
 
 export const invitationForm = z.object({ endsOn: calendarDate });
+
+/** A press about one row. */
+export const rowForm = z.object({ id: rowId });
+
+export const coachRoleForm = z.object({ id: rowId, role: oneOf(['owner', 'helper']) });
 
 /** Deleting a group asks for its box. */
 export const deleteGroupForm = z.object({ sure: ticked });

@@ -7,6 +7,9 @@ export const memberForm = z.object({ name: personName });
 /** Joining a group: the name that its coach will see, and the box that was not ticked before. */
 export const joinForm = z.object({ name: personName, agree: ticked });
 
+/** Taking somebody off the list asks for its box. */
+export const removeMemberForm = z.object({ sure: ticked });
+
 /** Who is here: one member, on or off the list of a day. */
 export const attendanceForm = z.object({
 	member: rowId,

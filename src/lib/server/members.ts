@@ -42,6 +42,19 @@ export async function find(
 	return row ? memberOf(row) : null;
 }
 
+/** How many are in each of the coach's groups. */
+export async function counts(
+	database: Kysely<Database>,
+	coachId: string
+): Promise<ReadonlyMap<string, number>> {
+	const rows = await isPresent(database.selectFrom('member'))
+		.where('member.group_id', 'in', groups.idsOf(database, coachId))
+		.select(['member.group_id', (of) => of.fn.countAll<number>().as('count')])
+		.groupBy('member.group_id')
+		.execute();
+	return new Map(rows.map((row) => [row.group_id, Number(row.count)]));
+}
+
 export async function rename(
 	database: Kysely<Database>,
 	coachId: string,

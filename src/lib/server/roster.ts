@@ -31,10 +31,35 @@ export interface RosterRow {
 export async function of(
 	database: Kysely<Database>,
 	vault: Vault,
-	{ coach, group }: readings.Reader,
+	reader: readings.Reader,
 	now: number
 ): Promise<RosterRow[]> {
+	const { coach, group } = reader;
 	const present = await members.list(database, coach.coachId, group.id);
+	return look(database, vault, reader, present, now);
+}
+
+/** The same for one of them; null for who is not in the group, or not the coach's to know. */
+export async function find(
+	database: Kysely<Database>,
+	vault: Vault,
+	reader: readings.Reader,
+	memberId: string,
+	now: number
+): Promise<RosterRow | null> {
+	const { coach, group } = reader;
+	const member = await members.find(database, coach.coachId, group.id, memberId);
+	if (!member) return null;
+	return (await look(database, vault, reader, [member], now))[0] ?? null;
+}
+
+async function look(
+	database: Kysely<Database>,
+	vault: Vault,
+	{ coach, group }: readings.Reader,
+	present: readonly members.Member[],
+	now: number
+): Promise<RosterRow[]> {
 	const sharing = present.flatMap(sharedRunner);
 	const standingOf = await standings(database, vault, sharing, now);
 	await readings.record(database, { coach, group }, sharing, 'result', now);
