@@ -9,6 +9,7 @@ export const openRoutes: ReadonlySet<string> = new Set([
 	'/account/gone',
 	'/api/auth/[...all]',
 	'/coach/forgot',
+	'/coach/gone',
 	'/coach/invited/[token]',
 	'/coach/reset',
 	'/coach/sign-in',
@@ -31,8 +32,8 @@ export const openRoutes: ReadonlySet<string> = new Set([
 	'/screening/questions/[n]',
 	'/screening/result',
 	'/screening/well',
-	'/tablet',
-	'/tablet/[token]'
+	'/tablet/[group]',
+	'/tablet/[group]/done'
 ]);
 
 /**

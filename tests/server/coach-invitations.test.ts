@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import * as invitations from '$lib/server/coach-invitations.ts';
+import * as invited from '$lib/server/invited-coaches.ts';
 import * as groups from '$lib/server/groups.ts';
 import { Browser } from './browser.ts';
 import { from, lanternStreet, signedIn, words } from './coach.ts';
@@ -62,7 +63,7 @@ describe.each(DATABASES)('an invitation to coach on %s', (type) => {
 
 	it('ends after seven days, and when it is taken back', async () => {
 		const { token, id } = await invite();
-		expect(await invitations.find(here.database, token, NOW + 7 * DAY - 1)).not.toBeNull();
+		expect(await invited.find(here.database, token, NOW + 7 * DAY - 1)).not.toBeNull();
 		expect(await signUp('di@example.org', token, NOW + 7 * DAY)).toBe('no-invitation');
 		expect(await invitations.revoke(here.database, host.coachId, id, NOW)).toBe('revoked');
 		expect(await invitations.revoke(here.database, host.coachId, id, NOW)).toBe('not-found');
@@ -106,7 +107,7 @@ describe.each(DATABASES)('an invitation to coach on %s', (type) => {
 		// Not even the host may, for the group is not theirs.
 		expect(await invitations.create(here.database, host.coachId, groupId, NOW)).toBeNull();
 		const into = await invite(groupId, owner.coachId);
-		expect(await invitations.find(here.database, into.token, NOW)).toMatchObject({
+		expect(await invited.find(here.database, into.token, NOW)).toMatchObject({
 			invitedBy: 'Odile Marr',
 			group: { id: groupId, name: lanternStreet.name }
 		});
@@ -125,7 +126,7 @@ describe.each(DATABASES)('an invitation to coach on %s', (type) => {
 		const groupId = await groups.create(here.database, host.coachId, lanternStreet, NOW);
 		const ana = await signedIn(here.database, 'ana@example.org');
 		const accept = async (coachId: string, token: string) =>
-			invitations.accept(here.database, token, coachId, NOW);
+			invited.accept(here.database, token, coachId, NOW);
 		const one = await invite(groupId);
 		expect(await accept(ana.coachId, one.token)).toEqual({ groupId });
 		expect(await accept(ana.coachId, one.token)).toBeNull();
@@ -141,7 +142,7 @@ describe.each(DATABASES)('an invitation to coach on %s', (type) => {
 		const hal = await signedIn(here.database, 'hal@example.org');
 		const groupId = await groups.create(here.database, hal.coachId, lanternStreet, NOW);
 		const open = async (of: { token: string }) =>
-			(await invitations.find(here.database, of.token, NOW)) !== null;
+			(await invited.find(here.database, of.token, NOW)) !== null;
 		const [one, two] = [await invite(groupId, hal.coachId), await invite(groupId, hal.coachId)];
 		const owned = here.database.updateTable('group_coach').where('group_id', '=', groupId);
 		await owned.set({ role: 'helper' }).execute();

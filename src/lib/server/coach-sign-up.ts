@@ -2,11 +2,11 @@ import { randomUUID } from 'node:crypto';
 import type { Kysely } from 'kysely';
 import { passwordIssue, type PasswordIssue } from '../forms/password.ts';
 import { allow } from './attempts.ts';
-import * as invitations from './coach-invitations.ts';
 import type { CoachDoor, From } from './coach-sign-in.ts';
 import type { Database } from './database/tables.ts';
 import * as hosting from './hosting.ts';
 import * as houseSettings from './house-settings.ts';
+import * as invited from './invited-coaches.ts';
 
 const OF_ADDRESS = { most: 20, withinMs: 60 * 60_000 };
 
@@ -54,7 +54,7 @@ export async function signUpCoach(
 	try {
 		return await database.transaction().execute(async (step) => {
 			const invitation =
-				invitationToken === null ? null : await invitations.find(step, invitationToken, now);
+				invitationToken === null ? null : await invited.find(step, invitationToken, now);
 			if (invitationToken !== null && !invitation) return 'no-invitation';
 			const way = await houseSettings.signUp(step);
 			if (way === 'invitation' && !invitation) return 'closed';
@@ -73,7 +73,7 @@ export async function signUpCoach(
 					created_at: now
 				})
 				.execute();
-			if (invitation && !(await invitations.use(step, invitation, coachId, now))) {
+			if (invitation && !(await invited.use(step, invitation, coachId, now))) {
 				throw new Refused('no-invitation');
 			}
 			return isHost ? 'host' : 'made';
