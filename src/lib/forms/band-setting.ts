@@ -50,6 +50,7 @@ export const effortForm = z
 /** Back to how a phase was, or to the usual band. */
 export const phaseForm = z.object({ phase: phaseField });
 
+/** A band that was typed, in the fractions that are kept. */
 export function settingOf(typed: z.output<typeof bandForm>): BandSetting {
 	return {
 		lowFraction: typed.lowPercent === null ? null : typed.lowPercent / 100,

@@ -1,7 +1,7 @@
 import type { PhaseTarget } from '../outing/phase.ts';
 import type { SettlingIn } from '../outing/settling-in.ts';
 import { isEffort } from '../physiology/effort-scale.ts';
-import { allowedRange, type End } from './allowed-range.ts';
+import { allowedRange, type AllowedRange, type End } from './allowed-range.ts';
 import type { OpenAccess } from './pulse-basis.ts';
 
 /** What a coach sets for a phase. */
@@ -43,11 +43,13 @@ export function isBandSetting(setting: BandSetting): boolean {
 	);
 }
 
+export interface Applied {
+	readonly target: PhaseTarget;
+	readonly cuts: readonly Cut[];
+}
+
 /**
- * A phase's target as the coach set it, cut to what is open to this runner now. Only upper edges are
- * cut; a low edge above the cut comes down with it, so that the band is never wider than what was
- * set, and never harder.
- *
+ * A phase's target as the coach set it, cut to what is open to this runner now.
  * @throws RangeError when the numbers make no band
  */
 export function applySetting(
@@ -55,9 +57,21 @@ export function applySetting(
 	setting: BandSetting,
 	access: OpenAccess,
 	settling: SettlingIn
-): { readonly target: PhaseTarget; readonly cuts: readonly Cut[] } {
-	if (!isBandSetting(setting)) throw new RangeError('applySetting requires a band');
-	const { reserve, effort } = allowedRange(access, settling, target.kind);
+): Applied {
+	return cutTo(allowedRange(access, settling, target.kind), target, setting);
+}
+
+/**
+ * Only upper edges are cut; a low edge above the cut comes down with it, so that the band is never
+ * wider than what was set, and never harder.
+ * @throws RangeError when the numbers make no band
+ */
+export function cutTo(
+	{ reserve, effort }: AllowedRange,
+	target: PhaseTarget,
+	setting: BandSetting
+): Applied {
+	if (!isBandSetting(setting)) throw new RangeError('cutTo requires a band');
 	const high = Math.min(setting.highFraction, reserve.highest);
 	const effortHigh = Math.min(setting.effortHigh, effort.highest);
 	return {

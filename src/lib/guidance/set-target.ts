@@ -1,6 +1,6 @@
 import { phaseTargets, type PhaseKind, type PhaseTarget } from '../outing/phase.ts';
 import type { SettlingIn } from '../outing/settling-in.ts';
-import { applySetting, type Cut } from './band-setting.ts';
+import { applySetting, type Applied, type Cut } from './band-setting.ts';
 import { ceilingNow } from './ceiling-now.ts';
 import { narrowTarget } from './narrow-target.ts';
 import type { OpenAccess } from './pulse-basis.ts';
@@ -22,11 +22,7 @@ export type SetBy =
 			readonly cuts: readonly Cut[];
 	  };
 
-interface Tried {
-	readonly entry: InForce;
-	readonly target: PhaseTarget;
-	readonly cuts: readonly Cut[];
-}
+type Tried = Applied & { readonly entry: InForce };
 
 /**
  * The target of a phase for one runner: the default narrowed by screening, or what coaches set cut

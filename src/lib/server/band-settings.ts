@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { Kysely } from 'kysely';
-import type { BandSetting } from '../guidance/band-setting.ts';
+import { isBandSetting, type BandSetting } from '../guidance/band-setting.ts';
 import type { PhaseKind } from '../outing/phase.ts';
 import * as audit from './audit.ts';
 import { entryOf, type BandEntry } from './band-setting-rows.ts';
@@ -28,7 +28,10 @@ export interface BandWords {
 
 type Setter = Pick<Coach, 'coachId' | 'name'>;
 
-/** Adds an entry; nothing is ever written over. */
+/**
+ * Adds an entry; nothing is ever written over.
+ * @throws RangeError when the numbers make no band
+ */
 export async function set(
 	database: Kysely<Database>,
 	coach: Setter,
@@ -36,6 +39,9 @@ export async function set(
 	words: BandWords,
 	now: number
 ): Promise<'set' | 'not-found'> {
+	if (words.setting !== null && !isBandSetting(words.setting)) {
+		throw new RangeError('set requires a band');
+	}
 	return database.transaction().execute(async (step) => {
 		const held = await hold(step, coach.coachId, subject);
 		if (held === null) return 'not-found';

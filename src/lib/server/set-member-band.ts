@@ -6,17 +6,25 @@ import * as memberBands from './member-bands.ts';
 
 export type SetAnswer = 'set' | 'not-found' | 'closed' | 'beyond';
 
+/** What a coach wants: shares of the reserve and effort, or effort alone. */
+export type Wanted = Pick<BandSetting, 'effortLow' | 'effortHigh'> | BandSetting;
+
+export type WantedWords = Omit<bandSettings.BandWords, 'setting'> & {
+	readonly setting: Wanted | null;
+};
+
 /**
  * Sets a band for one member: only while their result is open, only a phase that they have, and
  * nothing beyond what screening allows them now. Who has pulse off is set by effort alone, whatever
  * shares of the reserve are sent.
+ * @throws RangeError for effort alone where pulse is not off
  */
 export async function setMemberBand(
 	stores: memberBands.Stores,
 	coach: memberBands.Asking,
 	groupId: string,
 	memberId: string,
-	words: bandSettings.BandWords,
+	words: WantedWords,
 	now: number
 ): Promise<SetAnswer> {
 	const member = await memberBands.find(stores, coach, groupId, memberId, now);
@@ -24,15 +32,24 @@ export async function setMemberBand(
 	const phase = member.desk?.phases.find(({ kind }) => kind === words.phase);
 	if (!member.desk || phase === undefined) return 'closed';
 	const subject = { groupId, memberId };
-	let { setting } = words;
-	if (setting !== null) {
-		if (member.desk.pulse === 'off') {
-			const before = await bandSettings.history(stores.database, coach.coachId, subject);
-			setting = { ...setting, ...reserveOf(phase, before ?? []) };
-		}
-		if (isBeyond(setting, phase)) return 'beyond';
-	}
-	return bandSettings.set(stores.database, coach, subject, { ...words, setting }, now);
+	const { database } = stores;
+	const before = await bandSettings.history(database, coach.coachId, subject);
+	const setting = words.setting && whole(words.setting, phase, before ?? []);
+	if (setting !== null && isBeyond(setting, phase)) return 'beyond';
+	return bandSettings.set(database, coach, subject, { ...words, setting }, now);
+}
+
+function whole(
+	wanted: Wanted,
+	phase: DeskPhase,
+	history: readonly bandSettings.BandEntry[]
+): BandSetting {
+	const { effortLow, effortHigh } = wanted;
+	// Without shares of the reserve there is no pulse.
+	if (phase.reserve === null) return { ...reserveOf(phase, history), effortLow, effortHigh };
+	if (!('highFraction' in wanted)) throw new RangeError('setMemberBand requires shares');
+	const { lowFraction, highFraction } = wanted;
+	return { lowFraction, highFraction, effortLow, effortHigh };
 }
 
 /** Nobody has joined under the name, or they do not share their result. */
