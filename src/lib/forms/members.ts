@@ -16,6 +16,9 @@ export const attendanceForm = z.object({
 	here: oneOf(['yes', 'no'])
 });
 
+/** A press about one of the runner's own groups. */
+export const membershipForm = z.object({ membership: rowId });
+
 /** Whom to call for a runner. */
 export const emergencyContactForm = z.object({
 	contactName: personName,

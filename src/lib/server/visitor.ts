@@ -38,8 +38,27 @@ export function keep(
 	cookies.set(name, value, { path: '/', maxAge: KEPT_SECONDS, sameSite: 'lax', secure });
 }
 
-/** A group's invitation that somebody opened before they had an account. */
-export const INVITED = 'invited_to';
+const INVITED = 'invited_to';
+/** As long as open answers are kept. */
+const INVITED_SECONDS = 7 * 24 * 60 * 60;
+
+/** Remembers a group's invitation while somebody answers the questions that come before joining. */
+export function keepInvitation(cookies: Cookies, token: string, secure: boolean): void {
+	cookies.set(INVITED, token, {
+		path: '/',
+		maxAge: INVITED_SECONDS,
+		httpOnly: true,
+		sameSite: 'lax',
+		secure
+	});
+}
+
+export const invitedTo = (cookies: Pick<Cookies, 'get'>): string | null =>
+	cookies.get(INVITED) ?? null;
+
+export function forgetInvitation(cookies: Pick<Cookies, 'get' | 'delete'>): void {
+	if (cookies.get(INVITED) !== undefined) cookies.delete(INVITED, { path: '/' });
+}
 
 /** A shared phone keeps nothing of the person who leaves it. */
 export function forgetPhone(cookies: Pick<Cookies, 'delete'>): void {

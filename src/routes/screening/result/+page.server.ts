@@ -6,6 +6,7 @@ import type { Access } from '$lib/screening/access.ts';
 import { error } from '@sveltejs/kit';
 import type { PageServerLoad } from './$types';
 import { actionsFor } from './actions.ts';
+import { onTheWay } from './on-the-way.ts';
 
 export const load: PageServerLoad = async ({ locals, cookies }) => {
 	const { house, runner, now } = locals;
@@ -28,6 +29,7 @@ export const load: PageServerLoad = async ({ locals, cookies }) => {
 		closedByAdvice: !access.allowed && access.closedByAdvice.length > 0,
 		actions: actionsFor(access, draft !== null),
 		emergencyNumber,
+		onTheWay: await onTheWay(locals, cookies),
 		ruleset: newest && { id: newest.rulesetId, version: newest.rulesetVersion }
 	};
 };
