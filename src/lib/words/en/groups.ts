@@ -114,7 +114,7 @@ export const invite = {
 		'They type their name and agree that you see their result. You never see their answers.',
 	tablet: 'Runners without a phone',
 	tabletText:
-		'Hand this tablet round: one at a time answers the first questions, sees the result and joins. After each, everything of theirs is cleared. You are signed out of this browser first.',
+		'Hand this tablet round: one at a time answers the first questions, sees the result and joins. After each, everything of theirs is wiped from it. You are signed out of this browser first.',
 	tabletGo: 'Share this tablet',
 	issues: {
 		missing: 'Pick a day.',
