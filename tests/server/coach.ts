@@ -36,14 +36,15 @@ export async function signedIn(
 	database: Kysely<Database>,
 	email: string,
 	invitation: string | null = null,
-	more: Partial<ReturnType<typeof words>> = {}
+	more: Partial<ReturnType<typeof words>> = {},
+	stay = true
 ) {
 	const browser = new Browser(database);
 	const said = { ...words(email), ...more };
 	// Each from an address of its own: a test may make many.
 	const address = `192.0.2.${email.length}-${email}`;
 	await browser.auth.signUpCoach(said, invitation, from(browser, Date.now(), address));
-	const typed = { email, password: said.password, stay: true };
+	const typed = { email, password: said.password, stay };
 	const signed = await browser.auth.signInCoach(typed, from(browser, Date.now(), address));
 	if (typeof signed === 'string') throw new Error(`${email} did not sign in: ${signed}`);
 	return { browser, ...signed };

@@ -7,7 +7,11 @@ const passwordIssues = {
 };
 
 const issues: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-	name: { missing: 'Type your name.', 'too-long': 'Use at most 60 characters.' },
+	name: {
+		missing: 'Type your name.',
+		'too-long': 'Use at most 60 characters.',
+		'not-a-name': 'Type your name, in any script.'
+	},
 	qualification: { 'too-long': 'Use at most 120 characters.' },
 	email: {
 		missing: 'Type your e-mail.',
@@ -38,7 +42,7 @@ export const coachFields = {
 	newPassword: 'New password',
 	passwordHint: 'At least 10 characters. Any characters, spaces too: three or four words are good.',
 	stay: 'Stay signed in on this device',
-	stayHint: 'Leave this open on a device that others use.'
+	stayHint: 'Leave this box empty on a device that others use.'
 };
 
 export const runnerHere = {

@@ -6,10 +6,13 @@ import { fromOf, readCoachForm } from '../read-coach-form.ts';
 
 export const load: PageServerLoad = async ({ locals: { house, coach, runner }, url }) => {
 	if (coach) redirect(303, '/coach');
+	const way = await houseSettings.signUp(house.database);
+	// Nobody is a coach here yet: there is nobody to sign in.
+	if (way === 'first') redirect(303, '/coach/sign-up');
 	return {
 		note: url.searchParams.get('note') ?? '',
 		runnerHere: runner !== null,
-		mayCome: (await houseSettings.signUp(house.database)) !== 'invitation'
+		mayCome: way === 'open'
 	};
 };
 
