@@ -3,13 +3,11 @@ import {
 	LOWEST_EFFORT,
 	LOWEST_FRACTION,
 	NARROWEST_FRACTION,
+	NOTE_LENGTHS,
 	type BandSetting
 } from '../guidance/band-setting.ts';
 import { phaseField } from './band-doubt.ts';
 import { optional, textUpTo, wholeNumber } from './fields.ts';
-
-export const RUNNER_NOTE_LENGTH = 300;
-export const INNER_NOTE_LENGTH = 500;
 
 const lowest = Math.round(LOWEST_FRACTION * 100);
 const narrowest = Math.round(NARROWEST_FRACTION * 100);
@@ -20,8 +18,8 @@ const efforts = {
 };
 
 const notes = {
-	runnerNote: textUpTo(RUNNER_NOTE_LENGTH),
-	innerNote: textUpTo(INNER_NOTE_LENGTH)
+	runnerNote: textUpTo(NOTE_LENGTHS.runner),
+	innerNote: textUpTo(NOTE_LENGTHS.inner)
 };
 
 /** A band as a coach types it, in per cent of the reserve. How far it may go is decided later. */

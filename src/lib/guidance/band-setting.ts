@@ -27,6 +27,8 @@ export const LOWEST_FRACTION = 0.2;
 /** A band of fewer beats than about five cannot be held. Our own choice, no source. */
 export const NARROWEST_FRACTION = 0.05;
 export const LOWEST_EFFORT = 1;
+/** Characters of the notes that may go with a setting. */
+export const NOTE_LENGTHS = { runner: 300, inner: 500 } as const;
 
 /** Whether the numbers make a band at all; what a runner may have of it is decided later. */
 export function isBandSetting(setting: BandSetting): boolean {

@@ -45,6 +45,11 @@ export const coachBands = {
 		coach: (date: string) => `Set for this runner on ${date}`,
 		group: (date: string) => `Group band, set on ${date}`
 	},
+	setShort: {
+		default: 'usual',
+		coach: (date: string) => `own, ${date}`,
+		group: (date: string) => `group, ${date}`
+	},
 	isCut: 'It was set higher. Their result ends it here now.',
 	elsewhere: 'A gentler band counts for this runner. It was set outside this group.',
 
@@ -58,7 +63,10 @@ export const coachBands = {
 		effortHint: '0 is sitting, 10 is everything.',
 		beats: 'In beats a minute',
 		noBeats: 'no band yet',
-		drag: 'Or drag the two edges of the gap.',
+		drag: 'drag the edges',
+		resting: 'resting',
+		maximum: 'maximum',
+		notes: 'Notes',
 		runnerNote: 'Note to the runner',
 		runnerNoteHint: 'They read it beside the band. Nothing about health, please.',
 		innerNote: 'Note for the coaches of this group',
