@@ -13,13 +13,20 @@ test('no form of the app is taken from another origin, or from one that hides it
 }) => {
 	await phone.screen(leadsTo.askFirst);
 	const held = async () => {
-		const { exportedAt: _at, ...rest } = (await (await phone.get('/account/export')).json()) as Record<string, unknown>;
+		const { exportedAt: _at, ...rest } = (await (
+			await phone.get('/account/export')
+		).json()) as Record<string, unknown>;
 		return rest;
 	};
 	const before = await held();
 	expect(POSTS.length).toBeGreaterThan(15);
 	for (const path of POSTS) {
-		for (const origin of ['https://elsewhere.example', 'null', phone.url.replace('http', 'https'), `${phone.url}0`]) {
+		for (const origin of [
+			'https://elsewhere.example',
+			'null',
+			phone.url.replace('http', 'https'),
+			`${phone.url}0`
+		]) {
 			const fields = { sure: 'yes', agree: 'yes', urgent: 'none', truth: 'yes' };
 			const answer = await phone.send(path, fields, origin);
 			expect(answer.status(), `${path} from ${origin}`).toBe(403);
@@ -47,7 +54,12 @@ test('a page of another site can send this browser here, but not in the name of 
 	const { port } = site.address() as AddressInfo;
 	await page.goto(`http://127.0.0.1:${port}/`);
 	const frame = page.frames().find((one) => one !== page.mainFrame());
-	expect(await frame?.locator('body').innerText().catch(() => '')).not.toContain('bands');
+	expect(
+		await frame
+			?.locator('body')
+			.innerText()
+			.catch(() => '')
+	).not.toContain('bands');
 	await page.getByRole('button', { name: 'Win' }).click();
 	await expect(page.locator('body')).toContainText('This form was not sent from here');
 	expect(await phone.result()).toBe('From what you told us, you may run');

@@ -5,7 +5,12 @@ test('no question comes before the agreement, and none is stored without it', as
 	page,
 	context
 }) => {
-	for (const path of ['/screening/consent', '/screening/questions/2', '/screening/check', '/screening/changed']) {
+	for (const path of [
+		'/screening/consent',
+		'/screening/questions/2',
+		'/screening/check',
+		'/screening/changed'
+	]) {
 		await page.goto(path);
 		await expect(page, path).toHaveURL(/\/screening$/);
 	}
@@ -42,7 +47,10 @@ test('taken back, bands close at once and open answers go; given again, the resu
 	await bands.reload();
 	await expect(bands).toHaveURL(/\/screening\/result$/);
 	await expect(bands.getByRole('heading', { level: 1 })).toHaveText('You took your agreement back');
-	expect((await phone.send('/screening/questions/2', { question: 'age.years', answer: 34 })).headers().location).toBe('/screening');
+	expect(
+		(await phone.send('/screening/questions/2', { question: 'age.years', answer: 34 })).headers()
+			.location
+	).toBe('/screening');
 
 	await begin(page);
 	await page.goto('/bands');

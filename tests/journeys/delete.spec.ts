@@ -24,7 +24,19 @@ test('delete everything: no table has a row of theirs, no file holds their id, t
 	expect((await phone.send('/account?/code')).status()).toBe(200);
 	const { runnerId } = (await (await phone.get('/account/export')).json()) as { runnerId: string };
 	const before = new Set(rowsWith(house, runnerId).map((row) => row.split(':')[0]));
-	for (const table of ['user', 'session', 'consent', 'screening_draft', 'screening_result', 'health_event', 'advice', 'profile', 'runner_settings', 'audit', 'device_code']) {
+	for (const table of [
+		'user',
+		'session',
+		'consent',
+		'screening_draft',
+		'screening_result',
+		'health_event',
+		'advice',
+		'profile',
+		'runner_settings',
+		'audit',
+		'device_code'
+	]) {
 		expect(before, `there is something in ${table}`).toContain(table);
 	}
 

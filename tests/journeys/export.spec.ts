@@ -44,7 +44,9 @@ test('the file holds everything in plain words of JSON, and nothing that signs a
 		code.replace('-', ''),
 		...own('session', 'userId').map(({ token }) => String(token)),
 		...own('device_code', 'runner_id').map(({ code_hash }) => String(code_hash)),
-		...(await context.cookies()).filter(({ name }) => name.includes('session')).map(({ value }) => value)
+		...(await context.cookies())
+			.filter(({ name }) => name.includes('session'))
+			.map(({ value }) => value)
 	];
 	expect(secrets.length).toBeGreaterThanOrEqual(5);
 	for (const secret of secrets) expect(text).not.toContain(secret);
@@ -58,7 +60,9 @@ test('answers of an open form are in the file while they are held, and gone once
 	await phone.answerAll({ 'act.minutes': 577 });
 	const held = () => phone.get('/account/export').then((answer) => answer.text());
 	expect(await held()).toContain('577');
-	expect(JSON.parse(await held())).toMatchObject({ openAnswers: { answers: { 'act.minutes': 577 } } });
+	expect(JSON.parse(await held())).toMatchObject({
+		openAnswers: { answers: { 'act.minutes': 577 } }
+	});
 	await phone.lead('/screening/check', { truth: 'yes' });
 	expect(JSON.parse(await held())).toMatchObject({ openAnswers: null });
 	expect(await held()).not.toContain('signs.other');

@@ -22,7 +22,8 @@ const distinctive: Answers = {
 };
 
 /** Ids of questions and of answers, and the number, as they stand in the form. */
-const traces = /577|dizzy|cond\.|spikes|bp\.|dont_know|meds\.|preg\.|signs\.other|lung|attack|private/;
+const traces =
+	/577|dizzy|cond\.|spikes|bp\.|dont_know|meds\.|preg\.|signs\.other|lung|attack|private/;
 
 test('a whole form leaves no answer in addresses, titles, cookies, caches, headers or what is printed', async ({
 	page,
@@ -42,7 +43,11 @@ test('a whole form leaves no answer in addresses, titles, cookies, caches, heade
 	});
 	const look = async () => {
 		told.push(page.url(), await page.title(), await page.evaluate(() => document.cookie));
-		told.push(await page.evaluate(() => JSON.stringify([{ ...localStorage }, { ...sessionStorage }, history.state])));
+		told.push(
+			await page.evaluate(() =>
+				JSON.stringify([{ ...localStorage }, { ...sessionStorage }, history.state])
+			)
+		);
 	};
 
 	await begin(page);
@@ -52,16 +57,27 @@ test('a whole form leaves no answer in addresses, titles, cookies, caches, heade
 	}
 	await look();
 	await finish(page);
-	for (const path of ['/screening/result', '/screening/doctor', '/screening/advice', '/bands', '/account', '/']) {
+	for (const path of [
+		'/screening/result',
+		'/screening/doctor',
+		'/screening/advice',
+		'/bands',
+		'/account',
+		'/'
+	]) {
 		await page.goto(path);
 		await look();
 	}
-	const caches = await page.evaluate(async () => {
+	const kept = await page.evaluate(async () => {
 		const all = await Promise.all((await caches.keys()).map((name) => caches.open(name)));
-		const answers = await Promise.all(all.map(async (cache) => {
-			const requests = await cache.keys();
-			return Promise.all(requests.map(async (request) => [request.url, await (await cache.match(request))?.text()]));
-		}));
+		const answers = await Promise.all(
+			all.map(async (cache) => {
+				const requests = await cache.keys();
+				return Promise.all(
+					requests.map(async (request) => [request.url, await (await cache.match(request))?.text()])
+				);
+			})
+		);
 		return { answers: answers.flat(), databases: await indexedDB.databases() };
 	});
 
@@ -69,15 +85,18 @@ test('a whole form leaves no answer in addresses, titles, cookies, caches, heade
 	expect(told.length).toBeGreaterThan(300);
 	expect(told.filter((text) => traces.test(text) && !text.includes('/_app/'))).toEqual([]);
 	expect(house.printed.slice(printedBefore)).toBe('');
-	const pages = caches.answers.filter(([url]) => !String(url).includes('/_app/immutable/'));
+	const pages = kept.answers.filter(([url]) => !String(url).includes('/_app/immutable/'));
 	for (const [url, text] of pages) {
 		expect(String(text), String(url)).not.toMatch(/577|dizzy|cond\.|spikes|bp\.|meds\.|preg\.|43 /);
 		expect(String(text), String(url)).not.toContain('name="question"');
 	}
-	expect(caches.databases).toEqual([]);
+	expect(kept.databases).toEqual([]);
 });
 
-test('once the form is finished no table holds an answer that can be read', async ({ phone, house }) => {
+test('once the form is finished no table holds an answer that can be read', async ({
+	phone,
+	house
+}) => {
 	await phone.screen(distinctive);
 	const rows = tablesOf(house).flatMap((table) => rowsOf(house, table));
 	expect(rows.length).toBeGreaterThan(5);
@@ -95,7 +114,9 @@ test('the session cannot be read by script, and no cookie says more than a choic
 	await ready(page);
 	await phone.screen();
 	await page.goto('/bands');
-	const readable = (await page.evaluate(() => document.cookie)).split('; ').map((one) => one.split('=')[0]);
+	const readable = (await page.evaluate(() => document.cookie))
+		.split('; ')
+		.map((one) => one.split('=')[0]);
 	expect(readable).toEqual(['time_zone']);
 	for (const { name, httpOnly, sameSite } of await context.cookies()) {
 		expect(sameSite, name).toBe('Lax');

@@ -18,7 +18,8 @@ async function authenticatorOf(page: Page) {
 	return {
 		credentials: async () =>
 			(await direct.send('WebAuthn.getCredentials', { authenticatorId })).credentials,
-		refuse: () => direct.send('WebAuthn.setUserVerified', { authenticatorId, isUserVerified: false })
+		refuse: () =>
+			direct.send('WebAuthn.setUserVerified', { authenticatorId, isUserVerified: false })
 	};
 }
 

@@ -36,7 +36,8 @@ async function askOnce(
 	address: string,
 	accept = 'text/html'
 ): Promise<Told> {
-	const content = method === 'POST' ? { 'content-type': 'application/x-www-form-urlencoded' } : {};
+	const content: Record<string, string> =
+		method === 'POST' ? { 'content-type': 'application/x-www-form-urlencoded' } : {};
 	const headers = { accept, origin: url, ...content };
 	const answer = await request.fetch(url + address, { method, headers, maxRedirects: 0 });
 	return {

@@ -34,7 +34,16 @@ export const account = {
 		'pulses.forgotten': 'Stored pulses were deleted, because pulse numbers are off',
 		'device.linked': 'Another phone was added with a code',
 		'session.revoked': 'A phone was signed out',
-		'passkey.removed': 'A passkey was removed'
+		'passkey.removed': 'A passkey was removed',
+		'group.joined': 'You joined a group, and agreed that its coaches see your result',
+		'group.left': 'You left a group',
+		'group.removed': 'A coach took you off the list of a group',
+		'group.ended': 'A group that you were in was deleted',
+		'sharing.given': 'You agreed that the coaches of a group see your result',
+		'sharing.withdrawn': 'You stopped sharing your result with coaches',
+		'contact.kept': 'You wrote down whom to call for you',
+		'contact.removed': 'You removed whom to call for you',
+		'contact.read': 'A coach looked up whom to call for you'
 	} as Record<string, string>,
 	empty: 'Nothing yet.',
 	exportTitle: 'Take your data with you',

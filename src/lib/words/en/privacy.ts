@@ -25,6 +25,13 @@ export const privacy = {
 			]
 		},
 		{
+			title: 'If you are a coach',
+			text: [
+				'Kept are your name, your qualification if you give one, your e-mail, your password as a code that cannot be turned back, and the devices on which you are signed in. You can delete them on your account page.',
+				'Your runners and the other coaches of a group see your name and qualification. Nobody but you and whoever runs this server sees your e-mail.'
+			]
+		},
+		{
 			title: 'Cookies',
 			text: [
 				'One cookie keeps you signed in on this phone, for up to 400 days after your last visit. Others keep your emergency number, time zone and light or dark, and, for half an hour, that you ticked none of the urgent signs. There is no tracking, and nothing is loaded from other companies.',
