@@ -46,6 +46,7 @@ describe.each(DATABASES)('the sweep on %s', (type) => {
 			.execute();
 
 		const inGroup = await old();
+		await session(inGroup, NOW - 8 * DAY);
 		const groupId = await makeGroup(here, await makeCoach(here));
 		await enter(here, groupId, inGroup, 'Ines');
 

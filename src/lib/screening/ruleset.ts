@@ -48,7 +48,7 @@ export interface OutcomeRule extends RuleBase {
 	readonly urgent: boolean;
 	/** Exercise that is already going on should stop. */
 	readonly stopCurrent: boolean;
-	/** It is something new: advice from before the screening that named it says nothing about it. */
+	/** Advice from before the screening that named it says nothing about it. */
 	readonly isNew: boolean;
 }
 
