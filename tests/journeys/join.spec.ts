@@ -33,7 +33,7 @@ test('a runner opens the link, answers first, joins under the name that the coac
 	await phone.goto(lantern.link);
 	await expect(heading(phone)).toHaveText('Join Lantern Street beginners');
 	await expect(phone.getByText('With Odile Marr.')).toBeVisible();
-	await expect(phone.getByText('Your coach never sees your answers')).toBeVisible();
+	await expect(phone.getByText('No page shows your coach your answers')).toBeVisible();
 	expect(await phone.content()).not.toContain('Secret');
 	await expect(phone.getByRole('button', { name: 'Join the group' })).toHaveCount(0);
 	expect((await new AxeBuilder({ page: phone }).analyze()).violations).toEqual([]);

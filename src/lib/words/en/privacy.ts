@@ -25,6 +25,16 @@ export const privacy = {
 			]
 		},
 		{
+			title: 'If you join a group',
+			text: [
+				'You type a name and agree to what its coaches will see: what you may do, until when, and your bands. Never your answers or your reasons. The page says exactly what, before you agree.',
+				'You can stop sharing or leave on your account page; they see nothing more, at once. Who was there on which day stays with the group, as a bare list of names.',
+				'Your account page lists each coach who looked, and when, for 400 days.',
+				'Whom to call for you is stored encrypted. A coach sees it only while an outing is on.',
+				'On a shared tablet nothing of you stays on it. If you do not join, everything is deleted at once; if you do, your coach can delete it by taking you off the list.'
+			]
+		},
+		{
 			title: 'If you are a coach',
 			text: [
 				'Kept are your name, your qualification if you give one, your e-mail, your password as a code that cannot be turned back, and the devices on which you are signed in. You can delete them on your account page.',
@@ -34,7 +44,7 @@ export const privacy = {
 		{
 			title: 'Cookies',
 			text: [
-				'One cookie keeps you signed in on this phone, for up to 400 days after your last visit. Others keep your emergency number, time zone and light or dark. There is no tracking, and nothing is loaded from other companies.',
+				'One cookie keeps you signed in on this phone, for up to 400 days after your last visit. Others keep your emergency number, time zone, light or dark, for seven days an invitation that you opened, and for twelve hours that a tablet is shared. There is no tracking, and nothing is loaded from other companies.',
 				'Some browsers drop a site’s data after a week without a visit. A code or a passkey on the account page brings you back.'
 			]
 		},
