@@ -2,6 +2,7 @@ import type { Kysely } from 'kysely';
 import * as bandsSet from './bands-set.ts';
 import type { Database } from './database/tables.ts';
 import * as readings from './readings.ts';
+import { forgetMembersOfGone } from './unreachable.ts';
 
 const DAY_MS = 24 * 60 * 60 * 1000;
 const UNUSED_ACCOUNT_MS = 7 * DAY_MS;
@@ -18,6 +19,7 @@ export async function sweep(database: Kysely<Database>, now: number): Promise<vo
 		.execute();
 	await unusedAccounts(database, now);
 	await bandsSet.forgetOfGone(database);
+	await forgetMembersOfGone(database);
 	await readings.sweep(database, now);
 }
 
