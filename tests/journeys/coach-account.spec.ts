@@ -211,6 +211,51 @@ test('another coach comes by invitation only; the link works once', async ({
 	await stranger.context().close();
 });
 
+test('a coach who has an account takes an invitation into a group up by signing in', async ({
+	page,
+	phone,
+	browser,
+	house
+}) => {
+	await signIn(page, THIRD);
+	const group = await phone.lead('/coach/new', {
+		name: 'Lantern Street beginners',
+		timeZone: 'Europe/Dublin',
+		units: 'km/h',
+		paceUnits: 'min/km',
+		emergencyNumber: '112'
+	});
+	const made = await (await phone.send(`${group}/settings?/inviteCoach`)).text();
+	const link = /\/coach\/invited\/[\w-]+/.exec(made)?.[0] ?? '';
+
+	const leila = await (await browser.newContext({ baseURL: house.url })).newPage();
+	await leila.goto(link);
+	await expect(
+		leila.getByText('invites you to help with “Lantern Street beginners”')
+	).toBeVisible();
+	await leila.getByRole('link', { name: 'I have an account' }).click();
+	await leila.getByLabel('E-mail').fill('leila@example.org');
+	await leila.getByLabel('Password').fill('not this one');
+	await leila.getByRole('button', { name: 'Sign in and accept' }).click();
+	await expect(leila.getByRole('alert')).toContainText('do not go together');
+	await leila.getByLabel('Password').fill(FIRST);
+	await leila.getByRole('button', { name: 'Sign in and accept' }).click();
+	await expect(leila).toHaveURL(house.url + group);
+	await leila.goto(link);
+	await expect(heading(leila)).toHaveText('This invitation does not work');
+	await leila.context().close();
+
+	// Nobody would decide over the group: it is handed over first.
+	await page.goto('/coach/account');
+	await expect(page.getByText('You are the only owner of these groups.')).toBeVisible();
+	await expect(page.getByRole('button', { name: 'Delete my account now' })).toHaveCount(0);
+	const settings = await (await phone.get(`${group}/settings`)).text();
+	const ids = [...settings.matchAll(/name="id" value="([\w-]+)"/g)].map(([, id]) => id ?? '');
+	for (const id of new Set(ids)) await phone.send(`${group}/settings?/role`, { id, role: 'owner' });
+	await page.reload();
+	await expect(page.getByText('You are the only owner of these groups.')).toHaveCount(0);
+});
+
 test('a runner’s account on the same phone is not put aside unawares', async ({ page, phone }) => {
 	await phone.begin();
 	await page.goto('/coach/sign-in');

@@ -133,6 +133,8 @@ describe.each(DATABASES)('the list of a group on %s', (type) => {
 		expect(await members.list(database, coachId, groupId)).toEqual([]);
 		expect(await members.find(database, coachId, groupId, id)).toBeNull();
 		expect(await attendance.list(database, coachId, groupId)).toMatchObject([{ name: 'Ines' }]);
+		const rows = database.selectFrom('member').select('id').where('id', '=', id);
+		expect(await rows.execute()).toEqual([]);
 	});
 
 	async function withPasskey(userId: string) {

@@ -33,18 +33,24 @@ const LEVEL_M = 0b00;
 export function readQrCode(isDark: (row: number, column: number) => boolean, size: number): string {
 	const version = (size - 17) / 4;
 	const mask = maskOf(isDark);
-	const bits: number[] = [];
-	for (let right = size - 1, upward = true; right > 0; right -= 2, upward = !upward) {
-		if (right === 6) right -= 1;
-		for (let step = 0; step < size; step += 1) {
-			const row = upward ? size - 1 - step : step;
-			for (const column of [right, right - 1]) {
-				if (isFunction(row, column, size, version)) continue;
-				bits.push(Number(isDark(row, column) !== mask(row, column)));
-			}
-		}
-	}
+	const bits = placesOf(size)
+		.filter(([row, column]) => !isFunction(row, column, size, version))
+		.map(([row, column]) => Number(isDark(row, column) !== mask(row, column)));
 	return textOf(deinterleaved(bits, version));
+}
+
+/** Pairs of columns from the right, upward and downward in turn; the timing column is left out. */
+function placesOf(size: number): readonly (readonly [number, number])[] {
+	const columns = Array.from({ length: size }, (_, i) => size - 1 - i).filter((one) => one !== 6);
+	const pairs = Array.from({ length: columns.length / 2 }, (_, i) =>
+		columns.slice(2 * i, 2 * i + 2)
+	);
+	const down = Array.from({ length: size }, (_, row) => row);
+	return pairs.flatMap((pair, i) =>
+		(i % 2 === 0 ? down.toReversed() : down).flatMap((row) =>
+			pair.map((column) => [row, column] as const)
+		)
+	);
 }
 
 function maskOf(isDark: (row: number, column: number) => boolean) {

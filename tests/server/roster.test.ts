@@ -164,6 +164,31 @@ describe.each(DATABASES)('the roster on %s', (type) => {
 		expect(await find({ ...at, coach: stranger.coach }, one.memberId)).toBeNull();
 	});
 
+	it('asks the database as often for thirty runners as for one', async () => {
+		const queriesFor = async (count: number) => {
+			const at = await led();
+			const first = await join(here, at.group.id, LEADS_TO.mayRun, 'Runner 0');
+			for (let i = 1; i < count; i += 1) {
+				await enter(here, at.group.id, await here.runner(), `Runner ${i}`);
+			}
+			let queries = 0;
+			const counting = here.database.withPlugin({
+				transformQuery: ({ node }) => {
+					queries += 1;
+					return node;
+				},
+				transformResult: async ({ result }) => result
+			});
+			const rows = await roster.of(counting, here.vault, at, NOW);
+			expect(rows).toHaveLength(count);
+			expect(rows.find(({ memberId }) => memberId === first.memberId)?.state.open).toBe(true);
+			return queries;
+		};
+		const one = await queriesFor(1);
+		expect(one).toBeGreaterThan(5);
+		expect(await queriesFor(30)).toBe(one);
+	});
+
 	it('is empty for a coach of another group, and nothing is written', async () => {
 		const [at, other] = [await led(), await led()];
 		const { runnerId } = await join(here, at.group.id, LEADS_TO.mayRun, 'Ines');

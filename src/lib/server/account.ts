@@ -18,6 +18,7 @@ import * as readings from './readings.ts';
 import * as screenings from './screenings.ts';
 import * as sessions from './sessions.ts';
 import * as settings from './settings.ts';
+import { forgetMembersOfGone } from './unreachable.ts';
 import type { Vault } from './vault.ts';
 import * as walks from './walks.ts';
 import * as wellAgain from './well-again.ts';
@@ -68,6 +69,7 @@ export async function deleteAll(database: Kysely<Database>, runnerId: string): P
 		await step.deleteFrom('verification').where('value', 'like', `%"${runnerId}"%`).execute();
 		await step.deleteFrom('user').where('id', '=', runnerId).execute();
 		await bandsSet.forgetOfGone(step);
+		await forgetMembersOfGone(step);
 	});
 	await checkpoint(database);
 }

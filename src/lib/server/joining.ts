@@ -49,7 +49,10 @@ export async function atTheDoor(
 		.innerJoin('coach', 'coach.coach_id', 'group_coach.coach_id')
 		.select('coach.name')
 		.where('group_id', '=', groupId)
+		// Owners first.
+		.orderBy('role', 'desc')
 		.orderBy('added_at')
+		.orderBy('coach.name')
 		.execute();
 	const member = runnerId === null ? null : await memberOf(database, groupId, runnerId);
 	return {

@@ -35,7 +35,10 @@ export async function list(database: Kysely<Database>, runnerId: string): Promis
 			'in',
 			rows.map(({ group_id }) => group_id)
 		)
+		// Owners first.
+		.orderBy('role', 'desc')
 		.orderBy('added_at')
+		.orderBy('coach.name')
 		.execute();
 	return rows.map((row) => ({
 		memberId: row.id,

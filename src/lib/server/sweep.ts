@@ -2,6 +2,7 @@ import type { Kysely } from 'kysely';
 import * as bandsSet from './bands-set.ts';
 import type { Database } from './database/tables.ts';
 import * as readings from './readings.ts';
+import { forgetMembersOfGone } from './unreachable.ts';
 
 const DAY_MS = 24 * 60 * 60 * 1000;
 const UNUSED_ACCOUNT_MS = 7 * DAY_MS;
@@ -19,6 +20,7 @@ export async function sweep(database: Kysely<Database>, now: number): Promise<vo
 	await unusedAccounts(database, now);
 	await lostAccounts(database, now);
 	await bandsSet.forgetOfGone(database);
+	await forgetMembersOfGone(database);
 	await readings.sweep(database, now);
 }
 
@@ -81,7 +83,8 @@ async function unusedAccounts(database: Kysely<Database>, now: number): Promise<
 
 /**
  * Nobody can open it again: no session lives and there is no passkey. What stands in it about
- * somebody's health goes with it. A week's grace, for a code that is still on its way.
+ * somebody's health goes with it. A week's grace, for a code that is still on its way. Whoever joined
+ * a group on a shared tablet has no session either, and stays for as long as the group keeps them.
  */
 async function lostAccounts(database: Kysely<Database>, now: number): Promise<void> {
 	await database
@@ -97,6 +100,9 @@ async function lostAccounts(database: Kysely<Database>, now: number): Promise<vo
 		)
 		.where(({ not, exists, selectFrom }) =>
 			not(exists(selectFrom('passkey').select('passkey.id').whereRef('userId', '=', 'user.id')))
+		)
+		.where(({ not, exists, selectFrom }) =>
+			not(exists(selectFrom('member').select('member.id').whereRef('runner_id', '=', 'user.id')))
 		)
 		.execute();
 }

@@ -2,6 +2,18 @@ import type { Kysely } from 'kysely';
 import type { Database } from './database/tables.ts';
 
 /**
+ * Deletes the members whose account is gone, and with them what was set for them. Of who they were
+ * nothing stays in a group but the bare list of days.
+ */
+export async function forgetMembersOfGone(database: Kysely<Database>): Promise<void> {
+	await database
+		.deleteFrom('member')
+		.where('runner_id', 'is', null)
+		.where('joined_at', 'is not', null)
+		.execute();
+}
+
+/**
  * Deletes those of these runners whose data nobody can reach any more, not even they: signed in
  * nowhere, without passkey or living code, and in no group. It is how somebody who used a shared
  * tablet is deleted when their coach takes them off the list.
@@ -50,4 +62,5 @@ export async function deleteUnreachable(
 			)
 		)
 		.execute();
+	await forgetMembersOfGone(database);
 }

@@ -43,7 +43,10 @@ export const account = {
 		'sharing.withdrawn': 'You stopped sharing your result with coaches',
 		'contact.kept': 'You wrote down whom to call for you',
 		'contact.removed': 'You removed whom to call for you',
-		'contact.read': 'A coach looked up whom to call for you'
+		'contact.read': 'A coach looked up whom to call for you',
+		'bands.set': 'A coach set a band for you',
+		'advice.confirmed': 'A coach confirmed advice that you wrote down',
+		'advice.unconfirmed': 'A coach took the confirmation of advice back'
 	} as Record<string, string>,
 	empty: 'Nothing yet.',
 	exportTitle: 'Take your data with you',

@@ -3,7 +3,7 @@ const sees = [
 	'Your name, as you type it.',
 	'What you may do: may run, may run by talk, may walk, or not today. “Not today” is the same for every reason.',
 	'Whether pulse numbers are on or off for you, never why.',
-	'Your bands. Your coach can make them gentler or narrower, within what your result allows, and write you a note.',
+	'Your bands, in beats a minute and by feel. Your coach can move them, within what your result allows, and write you a note. From the beats somebody could work out about how old you are.',
 	'Until when you are settling in, and the last day of your result.',
 	'If you write down advice: its day, what kind of professional gave it, and what it allows. Not what it is about.',
 	'When you say that a band feels wrong, and the days on which you were there.',
@@ -21,7 +21,7 @@ export const join = {
 	seesTitle: 'What your coach will see',
 	sees,
 	seesNot:
-		'Your coach never sees your answers, your reasons, your age, or your pulse at rest. Other runners see nothing of you.',
+		'No page shows your coach your answers, your reasons, your age or your resting pulse. Other runners see nothing of you.',
 	howLong:
 		'You can take this back on your account page at any time, and leave the group. Your coach then sees nothing more, at once. A bare list of who was there on which day stays with the group.',
 	wayOut:
