@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { plusDays, todayIn, written, ZONE } from './days.ts';
+import { todayIn, written, ZONE } from './days.ts';
 import { expect, test } from './test.ts';
 import { leadsTo, measureResting, screen } from './walk.ts';
 
@@ -68,7 +68,7 @@ test('chest pain with effort: call today, with every emergency number and its co
 	page
 }) => {
 	await screen(page, leadsTo.askToday);
-	await expect(heading(page)).toHaveText('Ask first');
+	await expect(heading(page)).toHaveText('Ask first, today');
 	await expect(page.getByText('Please call your doctor or a health line today.')).toBeVisible();
 	for (const number of ['112', '999', '911', '000', '111']) {
 		await expect(page.getByRole('link', { name: number })).toHaveAttribute('href', `tel:${number}`);
@@ -76,24 +76,4 @@ test('chest pain with effort: call today, with every emergency number and its co
 	await expect(page.getByText('Australia')).toBeVisible();
 	await page.goto('/screening/doctor');
 	await expect(page.getByText('These answers may need a same-day call.')).toBeVisible();
-});
-
-test('new to exercise: settling in, with its first day for a run, and no run before', async ({
-	page,
-	phone
-}) => {
-	await phone.screen(leadsTo.settlingIn);
-	await page.goto('/screening');
-	await page.goto('/screening/result');
-	await expect(heading(page)).toHaveText('From what you told us, you may run');
-	await expect(page.getByText('You are new to regular exercise.')).toBeVisible();
-	await page.goto('/bands');
-	await expect(page.getByText('You are settling in.')).toBeVisible();
-	await expect(page.getByText('at least 6 walks, and at least 14 days')).toBeVisible();
-	await expect(page.getByText('The first short runs can come on')).toContainText(
-		written(plusDays(todayIn(), 14))
-	);
-	await expect(page.getByRole('heading', { name: 'Brisk walk' })).toBeVisible();
-	await expect(page.getByText('Steady run')).toHaveCount(0);
-	expect(await (await phone.get('/bands/__data.json')).text()).not.toContain('steady-run');
 });
