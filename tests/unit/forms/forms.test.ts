@@ -124,7 +124,6 @@ describe('advice', () => {
 			value: { covers: [] }
 		});
 	});
-	});
 
 	test('several reasons come as a list', () => {
 		const answer = readForm(sent({ ...good, covers: ['R-JOINT', 'R-AGE-45'] }), adviceForm, [
