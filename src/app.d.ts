@@ -1,3 +1,4 @@
+import type { SignedInCoach } from '$lib/server/coaches.ts';
 import type { House } from '$lib/server/open-house.ts';
 import type { Signed } from '$lib/server/auth.ts';
 
@@ -11,10 +12,17 @@ declare global {
 			message: string;
 		}
 
+		interface PageData {
+			/** The group whose pages these are, on the coach's desk. */
+			desk?: { readonly id: string; readonly name: string; readonly isDemo: boolean };
+		}
+
 		interface Locals {
 			house: House;
-			/** Who asks, or null for somebody without an account. */
+			/** The runner who asks, or null for a coach and for somebody without an account. */
 			runner: Signed | null;
+			/** The coach who asks, or null for everybody else. Never set beside a runner. */
+			coach: SignedInCoach | null;
 			/** When the request came, epoch milliseconds: one clock for the whole request. */
 			now: number;
 		}

@@ -8,7 +8,14 @@ export const openRoutes: ReadonlySet<string> = new Set([
 	'/account/export',
 	'/account/gone',
 	'/api/auth/[...all]',
+	'/coach/forgot',
+	'/coach/gone',
+	'/coach/invited/[token]',
+	'/coach/reset',
+	'/coach/sign-in',
+	'/coach/sign-up',
 	'/emergency-number',
+	'/join/[token]',
 	'/link',
 	'/methods',
 	'/offline',
@@ -24,5 +31,13 @@ export const openRoutes: ReadonlySet<string> = new Set([
 	'/screening/emergency',
 	'/screening/questions/[n]',
 	'/screening/result',
-	'/screening/well'
+	'/screening/well',
+	'/tablet/[group]',
+	'/tablet/[group]/done'
 ]);
+
+/**
+ * The coach's desk. It stands behind a coach's sign-in instead of the screening gate, for a coach
+ * has no result of their own; what it shows of a runner asks that runner's gate.
+ */
+export const isDesk = (route: string): boolean => route === '/coach' || route.startsWith('/coach/');

@@ -1,5 +1,6 @@
 import type { Handle } from '@sveltejs/kit';
 import { building } from '$app/environment';
+import * as coaches from '$lib/server/coaches.ts';
 import { house } from '$lib/server/house.ts';
 
 /** Gives the request its house, its clock and its person. */
@@ -8,6 +9,9 @@ export const whoAsks: Handle = async ({ event, resolve }) => {
 	const { locals } = event;
 	locals.house = await house();
 	locals.now = Date.now();
-	locals.runner = await locals.house.auth.session(event.request.headers);
+	const { runner, coach } = await locals.house.auth.asking(event.request.headers);
+	locals.runner = runner;
+	const found = coach && (await coaches.find(locals.house.database, coach.coachId));
+	locals.coach = coach && found && { ...found, sessionId: coach.sessionId };
 	return resolve(event);
 };

@@ -1,3 +1,8 @@
+import * as sharedTablet from '$lib/server/shared-tablet.ts';
 import type { LayoutServerLoad } from './$types';
 
-export const load: LayoutServerLoad = ({ locals }) => ({ signedIn: Boolean(locals.runner) });
+export const load: LayoutServerLoad = async ({ locals, cookies }) => ({
+	signedIn: Boolean(locals.runner),
+	coachName: locals.coach?.name ?? null,
+	tablet: locals.coach ? null : await sharedTablet.of(locals.house, cookies, locals.now)
+});

@@ -2,7 +2,8 @@ import * as drafts from '$lib/server/drafts.ts';
 import { gate } from '$lib/server/gate.ts';
 import type { PageServerLoad } from './$types';
 
-export const load: PageServerLoad = async ({ locals: { house, runner, now } }) => {
+export const load: PageServerLoad = async ({ locals: { house, runner, coach, now } }) => {
+	if (coach) return { state: 'coach' as const };
 	if (runner === null || house.vault.state !== 'right') return { state: 'new' as const };
 	const access = await gate(house, runner, now);
 	if (access.allowed) return { state: 'open' as const };

@@ -28,6 +28,8 @@ const nothing = { packages: [] };
 
 const svelte = [/^svelte($|\/)/, /^chart\.js($|\/)/, /^\$app\/(?!server$)/];
 const data = [/^kysely($|\/)/, /^pg$/, /^(@better-auth|better-auth)($|\/)/, /^zod$/];
+const mail = [/^nodemailer$/];
+const lists = [/^csv-parse($|\/)/, /^uqr$/];
 const kit = [/^@sveltejs\/kit($|\/)/, /^\$app\//, /^\$env\//, /^\.\/\$types$/];
 
 /** Who may import whom. Everyone may import their own part. */
@@ -42,7 +44,7 @@ export const mayImport: Readonly<Record<Part, Allowed>> = {
 	forms: { parts: pure, packages: [/^zod$/] },
 	device: { parts: pure, packages: [/^idb$/, /^@simplewebauthn\/browser$/] },
 	components: { parts: [...pure, 'words'], packages: svelte },
-	server: { parts: [...pure, 'forms'], packages: [/^node:/, ...data, ...kit] },
+	server: { parts: [...pure, 'forms'], packages: [/^node:/, ...data, ...mail, ...lists, ...kit] },
 	page: {
 		// The forms bring zod, which is too heavy for a phone on a weak network.
 		parts: [...pure, 'words', 'look', 'device', 'components'],

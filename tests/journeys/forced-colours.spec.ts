@@ -32,7 +32,9 @@ for (const colorScheme of ['light', 'dark'] as const) {
 			await page.goto('/bands');
 			await ready(page);
 			const words = await page.locator('body').evaluate((it) => getComputedStyle(it).color);
-			const ground = await page.locator('body').evaluate((it) => getComputedStyle(it).backgroundColor);
+			const ground = await page
+				.locator('body')
+				.evaluate((it) => getComputedStyle(it).backgroundColor);
 			expect(words).not.toBe(ground);
 			await expect(page.locator('.panel').first()).toHaveCSS('border-top-color', words);
 			const edges = page.getByRole('region', { name: 'Steady run' }).locator('svg .edge');

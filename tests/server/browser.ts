@@ -1,5 +1,6 @@
 import type { RequestEvent as PageEvent } from '@sveltejs/kit';
 import { openAuth, type Auth } from '$lib/server/auth.ts';
+import type { Mail } from '$lib/server/mail.ts';
 import type { Kysely } from 'kysely';
 import type { Database } from '$lib/server/database/tables.ts';
 
@@ -17,7 +18,11 @@ export class Browser {
 	/** What the sign-in library complained about. */
 	readonly reports: string[] = [];
 
-	constructor(database: Kysely<Database>, origin: string | null = ORIGIN) {
+	constructor(
+		database: Kysely<Database>,
+		origin: string | null = ORIGIN,
+		mail: Mail | null = null
+	) {
 		const cookies = {
 			set: (name: string, value: string, options: Record<string, unknown>) =>
 				this.keep(name, value, options)
@@ -28,6 +33,8 @@ export class Browser {
 			port: 3000,
 			secret: 'a-secret-for-tests-alone-a-secret-for-tests',
 			deviceCodeKey: Buffer.alloc(32, 9),
+			attemptKey: Buffer.alloc(32, 10),
+			mail,
 			requestEvent: () => ({ cookies }) as unknown as PageEvent,
 			report: (line) => this.reports.push(line)
 		});

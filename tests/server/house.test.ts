@@ -8,6 +8,7 @@ import { openHouse } from '$lib/server/open-house.ts';
 import { StartRefused } from '$lib/server/start-refused.ts';
 import { standing } from '$lib/server/standing.ts';
 import { NOW } from './in-house.ts';
+import { mailServer } from './mail-server.ts';
 
 const KEY = '11'.repeat(32);
 const OTHER = '22'.repeat(32);
@@ -24,6 +25,25 @@ const open = (more: Record<string, string> = {}) =>
 	openHouse(readEnvironment({ ...variables, ...more }), () => undefined as never);
 
 describe('a house', () => {
+	it('sends what is on its way before it closes', async () => {
+		const server = await mailServer();
+		const sending = { SMTP_URL: server.url, MAIL_FROM: 'house@example.org' };
+		const opened = await open({
+			BREATHMARK_KEY: KEY,
+			ORIGIN: 'https://run.example.org',
+			...sending
+		});
+		const [headers, address, now] = [new Headers(), '192.0.2.7', Date.now()];
+		const said = { name: 'Ana', qualification: null, email: 'ana@example.org' };
+		const from = { headers, address, now };
+		await opened.auth.signUpCoach({ ...said, password: 'seven blue kettles' }, null, from);
+		const write = (link: string) => ({ subject: 'New password', text: link });
+		expect(await opened.auth.requestReset(said.email, write, from)).toBe('asked');
+		await opened.close();
+		expect(server.letters.map(({ to }) => to)).toEqual(['ana@example.org']);
+		await server.close();
+	});
+
 	it('opens on an empty folder and finds everything again', async () => {
 		const first = await open();
 		expect(first.vault.state).toBe('right');

@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import * as passkeys from '$lib/server/passkeys.ts';
 import { Browser, ORIGIN } from './browser.ts';
+import { signedIn } from './coach.ts';
 import { DATABASES, DAY, inHouse } from './in-house.ts';
 import { PasskeyDevice } from './passkey-device.ts';
 
 // Our own rules, no source, but where one is named. The library reads the real clock.
+
+const SHORT = '__Secure-breathmark.dont_remember';
 
 describe.each(DATABASES)('a passkey on %s', (type) => {
 	const here = inHouse(type);
@@ -46,6 +49,38 @@ describe.each(DATABASES)('a passkey on %s', (type) => {
 		const answer = await other.ask('POST', `${path}/verify-authentication`, { response });
 		expect(answer.status).toBe(200);
 		expect((await other.auth.session(other.headers()))?.runnerId).toBe(runner.runnerId);
+	});
+
+	it('takes the place of a coach who was signed in until the window closes', async () => {
+		const { device, runner } = await withPasskey();
+		const { browser: other, sessionId } = await signedIn(
+			here.database,
+			'host@example.org',
+			null,
+			{},
+			false
+		);
+		expect(other.jar.has(SHORT)).toBe(true);
+		const asked = await (await other.ask('GET', `${path}/generate-authenticate-options`)).json();
+		const response = device.authenticate(asked);
+		await other.ask('POST', `${path}/verify-authentication`, { response });
+		expect((await other.auth.session(other.headers()))?.runnerId).toBe(runner.runnerId);
+		expect(other.jar.has(SHORT)).toBe(false);
+		expect(other.jar.get('__Secure-breathmark.session_token')?.options['maxAge']).toBe(
+			400 * 24 * 60 * 60
+		);
+		const rows = here.database.selectFrom('session').select('id').where('id', '=', sessionId);
+		expect(await rows.execute()).toEqual([]);
+	});
+
+	it('that does not fit leaves the session that is there', async () => {
+		const { browser, ...coach } = await signedIn(here.database, 'host@example.org');
+		const stranger = new PasskeyDevice(ORIGIN);
+		const asked = await (await browser.ask('GET', `${path}/generate-authenticate-options`)).json();
+		const response = stranger.authenticate(asked);
+		const answer = await browser.ask('POST', `${path}/verify-authentication`, { response });
+		expect(answer.ok).toBe(false);
+		expect((await browser.auth.asking(browser.headers())).coach).toEqual(coach);
 	});
 
 	it('made on another site is refused', async () => {

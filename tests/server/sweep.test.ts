@@ -1,7 +1,9 @@
 import { describe, expect, it, vi } from 'vitest';
 import * as consents from '$lib/server/consents.ts';
 import * as deviceCodes from '$lib/server/device-codes.ts';
+import * as readings from '$lib/server/readings.ts';
 import { sweep, sweepDaily } from '$lib/server/sweep.ts';
+import { enter, makeCoach, makeGroup } from './coached-group.ts';
 import { DATABASES, DAY, inHouse, makeUser, NOW } from './in-house.ts';
 
 // Our own rules, no source.
@@ -43,13 +45,30 @@ describe.each(DATABASES)('the sweep on %s', (type) => {
 			.values({ ...key, id: withPasskey, userId: withPasskey, backedUp: true })
 			.execute();
 
+		const inGroup = await old();
+		await session(inGroup, NOW - 8 * DAY);
+		const groupId = await makeGroup(here, await makeCoach(here));
+		await enter(here, groupId, inGroup, 'Ines');
+
 		await sweep(here.database, NOW);
 		expect(await exists('user', unused)).toBe(false);
 		// Nobody can open it again: no session, no passkey.
 		expect(await exists('user', lost)).toBe(false);
-		for (const kept of [young, consented, tookBack, seen, withPasskey]) {
+		for (const kept of [young, consented, tookBack, seen, withPasskey, inGroup]) {
 			expect(await exists('user', kept)).toBe(true);
 		}
+	});
+
+	it('takes the notes of who looked, once no result that was read can still count', async () => {
+		const coach = await makeCoach(here);
+		const group = { id: 'g', name: 'Lantern Street beginners', timeZone: 'Europe/Dublin' };
+		const runner = await here.runner();
+		for (const at of [NOW - 400 * DAY, NOW - 399 * DAY]) {
+			await readings.record(here.database, { coach, group }, [runner], 'result', at);
+		}
+		await sweep(here.database, NOW);
+		const left = await readings.list(here.database, runner);
+		expect(left.map(({ at }) => at)).toEqual([NOW - 399 * DAY]);
 	});
 
 	it('takes sessions, codes, challenges and counters that have ended', async () => {

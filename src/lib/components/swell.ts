@@ -1,3 +1,4 @@
+import type { PulseShares } from '$lib/guidance/pulse-shares.ts';
 import { intensities, intensityRange } from '$lib/physiology/intensity.ts';
 
 /** The band of a swell, in beats a minute. A null low edge means "anything under". */
@@ -37,19 +38,28 @@ function slice(from: number, to: number): string {
 	return [corner(from, -1), corner(to, -1), corner(to, 1), corner(from, 1)].join(' ');
 }
 
-/** Everything a swell draws, as points in a box of 1000 by 136. */
-export function wedge(band: SwellBand, restingBpm: number, maximumBpm: number): Wedge {
-	const share = (bpm: number) => clamp((bpm - restingBpm) / (maximumBpm - restingBpm));
-	const low = band.lowBpm === null ? 0 : share(band.lowBpm);
-	const high = share(band.highBpm);
-	const hatches: string[] = [slice(high, share(band.highBpm + band.highSpreadBpm))];
-	if (band.lowBpm !== null && band.lowSpreadBpm !== null) {
-		hatches.push(slice(share(band.lowBpm - band.lowSpreadBpm), low));
-	}
+/** A band in beats as shares of the way from resting to maximum. */
+export function sharesOf(band: SwellBand, restingBpm: number, maximumBpm: number): PulseShares {
+	const { lowBpm, highBpm, lowSpreadBpm, highSpreadBpm } = band;
+	const reserveBpm = maximumBpm - restingBpm;
 	return {
-		shades: CLASSES.map(({ name, from, to }) => ({ name, points: slice(from, to) })),
+		low: lowBpm === null ? null : (lowBpm - restingBpm) / reserveBpm,
+		high: (highBpm - restingBpm) / reserveBpm,
+		lowSpread: lowSpreadBpm === null ? null : lowSpreadBpm / reserveBpm,
+		highSpread: highSpreadBpm / reserveBpm
+	};
+}
+
+/** Everything a swell draws, as points in a box of 1000 by 136. */
+export function wedge({ low, high, lowSpread, highSpread }: PulseShares): Wedge {
+	const from = clamp(low ?? 0);
+	const to = clamp(high);
+	const hatches: string[] = [slice(to, clamp(high + highSpread))];
+	if (low !== null && lowSpread !== null) hatches.push(slice(clamp(low - lowSpread), from));
+	return {
+		shades: CLASSES.map((one) => ({ name: one.name, points: slice(one.from, one.to) })),
 		hatches,
-		gap: slice(low, high),
-		edges: [at(low), at(high)]
+		gap: slice(from, to),
+		edges: [at(from), at(to)]
 	};
 }

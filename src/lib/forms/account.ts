@@ -1,14 +1,9 @@
 import { z } from 'zod';
-import { oneOf, ticked } from './fields.ts';
+import { oneOf, ticked, timeZone } from './fields.ts';
 
 export const settingsForm = z.object({
 	theme: oneOf(['system', 'light', 'dark']),
-	timeZone: z
-		.string({ error: 'missing' })
-		.refine(
-			(zone) => Intl.supportedValuesOf('timeZone').includes(zone) || zone === 'UTC',
-			'unknown-option'
-		)
+	timeZone
 });
 
 export const deleteForm = z.object({ sure: ticked });

@@ -42,3 +42,30 @@ export const shortText = z
 	.max(40, 'too-long')
 	.optional()
 	.transform((text) => text || null);
+
+/** Free text of at most so many characters, on one line. Left empty: null. Never about health. */
+export const textUpTo = (length: number) =>
+	z
+		.string()
+		.transform((text) => text.replace(/\s+/g, ' ').trim())
+		.pipe(z.string().max(length, 'too-long'))
+		.optional()
+		.transform((text) => text || null);
+
+/** An IANA name that this server knows. */
+export const timeZone = z
+	.string({ error: 'missing' })
+	.refine(
+		(zone) => zone === 'UTC' || Intl.supportedValuesOf('timeZone').includes(zone),
+		'unknown-option'
+	);
+
+/** A number to call, as digits. */
+export const phoneNumber = typed
+	.min(1, 'missing')
+	.regex(/^\+?[0-9][0-9 ().\-/]{1,22}$/, 'not-a-number')
+	.transform((number) => number.replace(/[ ().\-/]/g, ''))
+	.pipe(z.string().regex(/^\+?\d{2,15}$/, 'not-a-number'));
+
+/** The id of a row of ours, as a form carries it along. */
+export const rowId = z.string({ error: 'missing' }).regex(/^[0-9a-zA-Z-]{1,60}$/, 'missing');

@@ -1,10 +1,11 @@
-import { phaseTargets, runningPhases, walkingPhases, type PhaseKind } from '../outing/phase.ts';
+import { runningPhases, walkingPhases, type PhaseKind } from '../outing/phase.ts';
 import { settlingIn, type SettlingIn } from '../outing/settling-in.ts';
 import type { Access } from '../screening/access.ts';
-import { narrowTarget } from './narrow-target.ts';
 import { phaseBand, type PhaseBand } from './phase-band.ts';
 import type { RunnerProfile } from './profile.ts';
 import { pulseBasis, type OpenAccess, type PulseBasis } from './pulse-basis.ts';
+import { setTarget } from './set-target.ts';
+import type { SetBand } from './settings-in-force.ts';
 
 /**
  * All that may be shown to a runner. A closed guidance holds no number of any kind, so a page of a
@@ -26,26 +27,27 @@ export type Guidance =
  * Where screening meets numbers, and the only place where it does.
  *
  * @param daysSinceEachWalk whole days from each walking outing so far to today
+ * @param set what the coaches of the runner's groups set, in any order
  */
 export function guide(
 	access: Access,
 	profile: RunnerProfile,
-	daysSinceEachWalk: readonly number[]
+	daysSinceEachWalk: readonly number[],
+	set: readonly SetBand[] = []
 ): Guidance {
 	if (!access.allowed) return { open: false, code: access.code };
 	const settling = settlingIn(access.startEffort === 'moderate' && access.run, daysSinceEachWalk);
 	const pulse = pulseBasis(access, profile);
 	const kinds = phasesFor(access, settling);
-	const ceiling =
-		settling.kind !== 'going-on' && access.ceiling === 'vigorous' ? 'vigorous' : 'moderate';
 	return {
 		open: true,
 		mayRun: access.run,
 		settlingIn: settling,
 		pulse,
-		phases: kinds.map((kind) =>
-			phaseBand(narrowTarget(phaseTargets[kind], ceiling), pulse, profile)
-		),
+		phases: kinds.map((kind) => {
+			const decided = setTarget(kind, set, access, settling);
+			return phaseBand(decided.target, decided.set, pulse, profile);
+		}),
 		care: access.advice
 	};
 }

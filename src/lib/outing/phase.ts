@@ -74,6 +74,8 @@ export const phaseTargets: Readonly<Record<PhaseKind, PhaseTarget>> = {
 	}
 };
 
+export const phaseKinds = Object.keys(phaseTargets) as readonly PhaseKind[];
+
 /** The phases of an outing with runs, in the order in which they are met. */
 export const runningPhases: readonly PhaseKind[] = [
 	'warm-up-walk',

@@ -46,9 +46,9 @@ export interface OutcomeRule extends RuleBase {
 	readonly kind: ReasonKind;
 	/** Advice is needed on the same day. */
 	readonly urgent: boolean;
-	/** Exercise that is already going on should stop. */
+	/** Exercise that is going on should stop. */
 	readonly stopCurrent: boolean;
-	/** It is something new: advice from before the screening that named it says nothing about it. */
+	/** Advice from before the screening that named it says nothing about it. */
 	readonly isNew: boolean;
 }
 
@@ -73,7 +73,6 @@ export interface AdviceRule extends RuleBase {
 
 export type Rule = OutcomeRule | PulseRule | StartRule | AdviceRule;
 
-/** Closes the form for good, whatever else was answered. */
 export interface Gate {
 	readonly id: string;
 	readonly when: Condition;

@@ -1,16 +1,24 @@
 import type { Kysely } from 'kysely';
 import * as advice from './advice.ts';
+import * as attendance from './attendance.ts';
 import * as audit from './audit.ts';
 import * as consents from './consents.ts';
+import * as contacts from './contacts.ts';
+import * as adviceConfirmations from './advice-confirmations.ts';
+import * as bandDoubts from './band-doubts.ts';
+import * as bandsSet from './bands-set.ts';
 import { checkpoint } from './database/checkpoint.ts';
 import type { Database } from './database/tables.ts';
 import * as drafts from './drafts.ts';
 import * as events from './events.ts';
+import * as memberships from './memberships.ts';
 import * as passkeys from './passkeys.ts';
 import * as profiles from './profiles.ts';
+import * as readings from './readings.ts';
 import * as screenings from './screenings.ts';
 import * as sessions from './sessions.ts';
 import * as settings from './settings.ts';
+import { forgetMembersOfGone } from './unreachable.ts';
 import type { Vault } from './vault.ts';
 import * as walks from './walks.ts';
 import * as wellAgain from './well-again.ts';
@@ -35,9 +43,16 @@ export async function exportAll(
 		results: await screenings.list(database, vault, runnerId),
 		events: await events.list(database, vault, runnerId),
 		advice: await advice.list(database, vault, runnerId),
+		adviceConfirmations: await adviceConfirmations.ofRunner(database, runnerId),
+		bandsSet: await bandsSet.forRunner(database, runnerId),
+		bandDoubts: await bandDoubts.ofRunner(database, runnerId),
 		wellAgain: await wellAgain.list(database, runnerId),
 		walks: await walks.list(database, runnerId),
 		profile: await profiles.load(database, vault, runnerId),
+		groups: await memberships.list(database, runnerId),
+		attendance: await attendance.ofRunner(database, runnerId),
+		emergencyContact: await contacts.own(database, vault, runnerId),
+		readings: await readings.list(database, runnerId),
 		sessions: await sessions.list(database, runnerId, now),
 		passkeys: await passkeys.list(database, runnerId),
 		history: await audit.list(database, runnerId)
@@ -53,6 +68,8 @@ export async function deleteAll(database: Kysely<Database>, runnerId: string): P
 		// A sign-in challenge names its runner inside JSON, out of reach of a foreign key.
 		await step.deleteFrom('verification').where('value', 'like', `%"${runnerId}"%`).execute();
 		await step.deleteFrom('user').where('id', '=', runnerId).execute();
+		await bandsSet.forgetOfGone(step);
+		await forgetMembersOfGone(step);
 	});
 	await checkpoint(database);
 }

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { Kysely } from 'kysely';
 import type { Advice } from '../screening/types.ts';
 import * as audit from './audit.ts';
+import { byRunner, type Of } from './by-runner.ts';
 import * as consents from './consents.ts';
 import type { Database } from './database/tables.ts';
 import * as shapes from './shapes.ts';
@@ -60,18 +61,29 @@ export async function list(
 	vault: Vault,
 	runnerId: string
 ): Promise<Advice[]> {
+	return (await listOfMany(database, vault, [runnerId]))(runnerId);
+}
+
+/** The same for many runners: asked for one that cannot be read, it throws for that one alone. */
+export async function listOfMany(
+	database: Kysely<Database>,
+	vault: Vault,
+	runnerIds: readonly string[]
+): Promise<Of<Advice[]>> {
 	const rows = await database
 		.selectFrom('advice')
 		.selectAll()
-		.where('runner_id', '=', runnerId)
+		.where('runner_id', 'in', runnerIds)
 		.orderBy('recorded_at', 'desc')
 		.orderBy('id')
 		.execute();
-	return rows.map((row) => ({
-		...vault.unseal(placeOf(runnerId, row.id), row.sealed, shapes.advice),
-		id: row.id,
-		recordedAt: row.recorded_at
-	}));
+	const of = byRunner(rows);
+	return (runnerId) =>
+		of(runnerId).map((row) => ({
+			...vault.unseal(placeOf(runnerId, row.id), row.sealed, shapes.advice),
+			id: row.id,
+			recordedAt: row.recorded_at
+		}));
 }
 
 function placeOf(runnerId: string, id: string): Place {

@@ -16,7 +16,21 @@ export type AuditWhat =
 	| 'pulses.forgotten'
 	| 'device.linked'
 	| 'session.revoked'
-	| 'passkey.removed';
+	| 'passkey.removed'
+	| 'password.changed'
+	| 'password.reset'
+	| 'group.joined'
+	| 'group.left'
+	| 'group.removed'
+	| 'group.ended'
+	| 'sharing.given'
+	| 'sharing.withdrawn'
+	| 'contact.kept'
+	| 'contact.removed'
+	| 'contact.read'
+	| 'bands.set'
+	| 'advice.confirmed'
+	| 'advice.unconfirmed';
 
 export type AuditDetail = Readonly<Record<string, string | number>>;
 

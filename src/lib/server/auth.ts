@@ -1,21 +1,66 @@
 import * as audit from './audit.ts';
+import { changePassword, requestReset, resetPassword } from './coach-passwords.ts';
+import { signInCoach, type CoachDoor, type Credentials, type From } from './coach-sign-in.ts';
+import { signUpCoach, type SignUpAnswer, type SignUpWords } from './coach-sign-up.ts';
 import * as deviceCodes from './device-codes.ts';
-import { ADDRESS_HEADER, SIGN_IN_PATH, signInLibrary, type SignInOptions } from './sign-in.ts';
+import type { Letter, Mail } from './mail.ts';
+import { oneSession } from './one-session.ts';
+import {
+	ADDRESS_HEADER,
+	addressOf,
+	SIGN_IN_PATH,
+	signInLibrary,
+	type SignInOptions
+} from './sign-in.ts';
 
-/** Who asks, and from which session. */
+/** Which runner asks, and from which session. */
 export interface Signed {
 	readonly runnerId: string;
 	readonly sessionId: string;
+}
+
+/** Which coach asks, and from which session. */
+export interface SignedCoach {
+	readonly coachId: string;
+	readonly sessionId: string;
+}
+
+/** Who asks: a runner, a coach, or nobody. A browser has one session, so never both. */
+export interface Asking {
+	readonly runner: Signed | null;
+	readonly coach: SignedCoach | null;
 }
 
 export interface Auth {
 	/** Answers a request to the sign-in endpoints; anything the app does not use is a 404. */
 	handle(request: Request, address: string): Promise<Response>;
 	/** Whose request this is. Slides the session along: the cookie goes with the answer. */
+	asking(headers: Headers): Promise<Asking>;
+	/** The runner whose request this is. A coach is none. */
 	session(headers: Headers): Promise<Signed | null>;
-	/** The runner of this request, made when there is none. The cookie goes with the answer. */
+	/**
+	 * The runner of this request, made when there is none. The cookie goes with the answer. A coach
+	 * who was signed in here is signed out: what a runner tells stays out of a coach's reach.
+	 */
 	signInAnonymous(headers: Headers): Promise<Signed>;
 	signOut(headers: Headers): Promise<void>;
+	/** Makes a coach; the first one of the house is its host, and signed in at once. */
+	signUpCoach(words: SignUpWords, invitation: string | null, from: From): Promise<SignUpAnswer>;
+	/** Opens a coach's session. One that this browser had before ends. */
+	signInCoach(typed: Credentials, from: From): Promise<SignedCoach | 'wrong' | 'too-many'>;
+	changePassword(
+		coach: SignedCoach,
+		current: string,
+		password: string,
+		now: number
+	): ReturnType<typeof changePassword>;
+	/** Mails a link for a new password, where the house has mail. */
+	requestReset(
+		email: string,
+		write: (link: string) => Omit<Letter, 'to'>,
+		from: From
+	): ReturnType<typeof requestReset>;
+	resetPassword(token: string, password: string, now: number): ReturnType<typeof resetPassword>;
 	/** A code that signs another device in as this runner. */
 	createDeviceCode(runnerId: string, now: number): Promise<deviceCodes.DeviceCode>;
 	/** A new session for the runner of a code, or null, whatever is wrong with the code. */
@@ -25,6 +70,10 @@ export interface Auth {
 export interface AuthOptions extends SignInOptions {
 	/** Hashes device codes. Derived from the key of the house. */
 	readonly deviceCodeKey: Buffer;
+	/** Hashes what is counted against guessing. Derived from the key of the house. */
+	readonly attemptKey: Buffer;
+	/** Null where the host named no mail server. */
+	readonly mail: Mail | null;
 }
 
 const OPEN_ENDPOINTS: ReadonlySet<string> = new Set([
@@ -39,17 +88,39 @@ const OPEN_ENDPOINTS: ReadonlySet<string> = new Set([
 	'POST /passkey/delete-passkey'
 ]);
 
+/** Those that open a session. */
+const SIGNING_IN: ReadonlySet<string> = new Set([
+	'/sign-in/anonymous',
+	'/passkey/verify-authentication'
+]);
+
+const NOBODY: Asking = { runner: null, coach: null };
+
 export function openAuth(options: AuthOptions): Auth {
 	const library = signInLibrary(options);
 	const { database, deviceCodeKey } = options;
 
-	const session = async (headers: Headers): Promise<Signed | null> => {
+	const door: CoachDoor = { database, library, attemptKey: options.attemptKey };
+
+	const asking = async (headers: Headers): Promise<Asking> => {
 		const found = await library.api.getSession({ headers });
-		return found && { runnerId: found.user.id, sessionId: found.session.id };
+		if (!found) return NOBODY;
+		const { id, isAnonymous } = found.user;
+		const sessionId = found.session.id;
+		return isAnonymous === true
+			? { runner: { runnerId: id, sessionId }, coach: null }
+			: { runner: null, coach: { coachId: id, sessionId } };
 	};
+	const one = oneSession({ ...options, library, asking });
+
+	const signIn = (typed: Credentials, from: From) =>
+		one.instead(from.headers, typed.stay, (headers) =>
+			signInCoach(door, typed, { ...from, headers })
+		);
 
 	return {
-		session,
+		asking,
+		session: async (headers) => (await asking(headers)).runner,
 		async handle(request, address) {
 			const { pathname } = new URL(request.url);
 			const endpoint = pathname.startsWith(`${SIGN_IN_PATH}/`)
@@ -60,27 +131,44 @@ export function openAuth(options: AuthOptions): Auth {
 			}
 			const headers = new Headers(request.headers);
 			headers.set(ADDRESS_HEADER, address);
-			return library.handler(new Request(request, { headers }));
+			const asked = new Request(request, { headers });
+			return SIGNING_IN.has(endpoint)
+				? one.insteadThroughEndpoint(asked, library.handler)
+				: library.handler(asked);
 		},
 		async signInAnonymous(headers) {
-			const present = await session(headers);
-			if (present) return present;
-			const { token, user } = await library.api.signInAnonymous({ headers });
-			const opened = await database
-				.selectFrom('session')
-				.select('id')
-				.where('token', '=', token)
-				.executeTakeFirstOrThrow();
-			return { runnerId: user.id, sessionId: opened.id };
+			const { runner } = await asking(headers);
+			if (runner) return runner;
+			return one.instead(headers, true, async (bare) => {
+				const { token, user } = await library.api.signInAnonymous({ headers: bare });
+				const opened = await database
+					.selectFrom('session')
+					.select('id')
+					.where('token', '=', token)
+					.executeTakeFirstOrThrow();
+				return { runnerId: user.id, sessionId: opened.id };
+			});
 		},
 		async signOut(headers) {
 			await library.api.signOut({ headers });
 		},
+		async signUpCoach(words, invitation, from) {
+			const answer = await signUpCoach(door, words, invitation, from);
+			if (answer === 'host') await signIn({ ...words, stay: false }, from);
+			return answer;
+		},
+		signInCoach: signIn,
+		changePassword: (...given) => changePassword(door, ...given),
+		requestReset: (email, write, from) =>
+			requestReset(door, options.mail, email, (path) => write(addressOf(options) + path), from),
+		resetPassword: (...given) => resetPassword(door, ...given),
 		createDeviceCode: (runnerId, now) => deviceCodes.create(database, deviceCodeKey, runnerId, now),
 		async redeemDeviceCode(typed, headers, now) {
 			const runnerId = await deviceCodes.redeem(database, deviceCodeKey, typed, now);
 			if (runnerId === null) return null;
-			const signed = await library.api.openRunnerSession({ body: { runnerId }, headers });
+			const signed = await one.instead(headers, true, (bare) =>
+				library.api.openRunnerSession({ body: { runnerId }, headers: bare })
+			);
 			await audit.record(database, runnerId, now, 'device.linked', { sessionId: signed.sessionId });
 			return signed;
 		}

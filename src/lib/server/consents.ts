@@ -1,7 +1,9 @@
 import { randomUUID } from 'node:crypto';
 import type { Kysely } from 'kysely';
 import * as audit from './audit.ts';
+import { byRunner, type Of } from './by-runner.ts';
 import type { Database } from './database/tables.ts';
+import * as memberships from './memberships.ts';
 
 /** Health answers may be stored only under a consent. Thrown before anything is written. */
 export class ConsentMissing extends Error {
@@ -33,7 +35,7 @@ export async function give(database: Kysely<Database>, runnerId: string, now: nu
 }
 
 /**
- * Ends the consent and deletes the open answers at once. What was concluded stays sealed and shut
+ * Ends the consent, deletes the open answers and stops the sharing with coaches at once. What was concluded stays sealed and shut
  * (an event must not vanish by taking a consent back and giving it again) until the runner deletes
  * the account.
  */
@@ -46,19 +48,29 @@ export async function withdraw(database: Kysely<Database>, runnerId: string, now
 			.where('withdrawn_at', 'is', null)
 			.executeTakeFirst();
 		await step.deleteFrom('screening_draft').where('runner_id', '=', runnerId).execute();
+		await memberships.stopSharing(step, runnerId, now);
 		if (numUpdatedRows) await audit.record(step, runnerId, now, 'consent.withdrawn');
 	});
 }
 
 export async function given(database: Kysely<Database>, runnerId: string): Promise<boolean> {
-	const open = await database
+	return (await givenByMany(database, [runnerId]))(runnerId);
+}
+
+/** The same for many runners. */
+export async function givenByMany(
+	database: Kysely<Database>,
+	runnerIds: readonly string[]
+): Promise<Of<boolean>> {
+	const rows = await database
 		.selectFrom('consent')
-		.select('id')
-		.where('runner_id', '=', runnerId)
+		.select('runner_id')
+		.where('runner_id', 'in', runnerIds)
 		.where('kind', '=', 'answers')
 		.where('withdrawn_at', 'is', null)
-		.executeTakeFirst();
-	return open !== undefined;
+		.execute();
+	const of = byRunner(rows);
+	return (runnerId) => of(runnerId).length > 0;
 }
 
 /** @throws ConsentMissing */

@@ -2,30 +2,52 @@ import { guide, type Guidance } from '../guidance/guide.ts';
 import type { RunnerProfile } from '../guidance/profile.ts';
 import { emptyProfile } from '../guidance/profile.ts';
 import type { Access } from '../screening/access.ts';
-import { daysBetween } from '../screening/calendar.ts';
 import type { LocalDate } from '../screening/types.ts';
 import type { Signed } from './auth.ts';
+import * as bandsSet from './bands-set.ts';
 import { gate } from './gate.ts';
 import type { House } from './open-house.ts';
 import * as profiles from './profiles.ts';
 import * as walks from './walks.ts';
 
-/** What a runner may see of their own bands now. Closed guidance holds no number. */
+/** What a runner may see of their own bands, and what their coaches set. */
+export interface EffortBands {
+	readonly access: Access;
+	/** Closed guidance holds no number. */
+	readonly guidance: Guidance;
+	/** Empty with closed guidance. */
+	readonly set: readonly bandsSet.BandSet[];
+}
+
+/**
+ * A runner's own bands now.
+ * @param today the runner's own date
+ */
 export async function of(
 	house: House,
 	runner: Signed | null,
 	now: number,
-	/** The runner's own date. */
 	today: LocalDate
-): Promise<{ readonly access: Access; readonly guidance: Guidance }> {
+): Promise<EffortBands> {
 	const access = await gate(house, runner, now);
 	if (!access.allowed || runner === null) {
-		return { access, guidance: guide(access, emptyProfile, []) };
+		return { access, guidance: guide(access, emptyProfile, []), set: [] };
 	}
 	const kept = await profiles.load(house.database, house.vault, runner.runnerId);
-	const walked = await walks.list(house.database, runner.runnerId);
-	const daysSince = walked.map((on) => daysBetween(on, today)).filter((days) => days >= 0);
-	return { access, guidance: guide(access, profileFor(kept), daysSince) };
+	const walked = walks.daysSince(await walks.list(house.database, runner.runnerId), today);
+	const set = await bandsSet.forRunner(house.database, runner.runnerId);
+	return { access, guidance: guidanceFrom(access, kept, set, walked), set };
+}
+
+/** The one way from what is stored of a runner to what may be shown of it. */
+export function guidanceFrom(
+	access: Access,
+	kept: profiles.Profile,
+	set: readonly bandsSet.BandSet[],
+	daysSinceEachWalk: readonly number[]
+): Guidance {
+	if (!access.allowed) return guide(access, emptyProfile, []);
+	return guide(access, profileFor(kept), daysSinceEachWalk, set);
 }
 
 function profileFor(kept: profiles.Profile): RunnerProfile {

@@ -4,6 +4,7 @@ import { localDate } from '../screening/calendar.ts';
 import { TAKE_BACK_MS } from '../screening/event-stands.ts';
 import type { HealthEvent } from '../screening/types.ts';
 import * as audit from './audit.ts';
+import { byRunner, type Of } from './by-runner.ts';
 import * as consents from './consents.ts';
 import type { Database } from './database/tables.ts';
 import * as shapes from './shapes.ts';
@@ -85,20 +86,31 @@ export async function list(
 	vault: Vault,
 	runnerId: string
 ): Promise<RecordedEvent[]> {
+	return (await listOfMany(database, vault, [runnerId]))(runnerId);
+}
+
+/** The same for many runners: asked for one that cannot be read, it throws for that one alone. */
+export async function listOfMany(
+	database: Kysely<Database>,
+	vault: Vault,
+	runnerIds: readonly string[]
+): Promise<Of<RecordedEvent[]>> {
 	const rows = await database
 		.selectFrom('health_event')
 		.selectAll()
-		.where('runner_id', '=', runnerId)
+		.where('runner_id', 'in', runnerIds)
 		.orderBy('happened_at', 'desc')
 		.orderBy('id')
 		.execute();
-	return rows.map((row) => ({
-		...vault.unseal(placeOf(runnerId, row.id), row.sealed, shapes.event),
-		id: row.id,
-		happenedAt: row.happened_at,
-		happenedOn: row.happened_on,
-		withdrawnAt: row.withdrawn_at
-	}));
+	const of = byRunner(rows);
+	return (runnerId) =>
+		of(runnerId).map((row) => ({
+			...vault.unseal(placeOf(runnerId, row.id), row.sealed, shapes.event),
+			id: row.id,
+			happenedAt: row.happened_at,
+			happenedOn: row.happened_on,
+			withdrawnAt: row.withdrawn_at
+		}));
 }
 
 function placeOf(runnerId: string, id: string): Place {

@@ -1,7 +1,7 @@
 import { createSecretKey, hkdfSync, type KeyObject } from 'node:crypto';
 
 /** What is derived from the one key of the house, each for one use alone. */
-export type KeyUse = 'seal' | 'key-id' | 'sign-in' | 'device-code';
+export type KeyUse = 'seal' | 'key-id' | 'sign-in' | 'device-code' | 'attempts';
 
 /**
  * Reads a key of 32 bytes written as 64 hexadecimal digits or as base64 (either alphabet, padded

@@ -5,6 +5,7 @@ import { migrate } from './database/migrate.ts';
 import { openDatabase } from './database/open.ts';
 import type { Database } from './database/tables.ts';
 import type { Environment } from './environment.ts';
+import { openMail } from './mail.ts';
 import { readOrMakeKeyFile } from './key-file.ts';
 import { deriveKey } from './keys.ts';
 import type { RequestEvent } from './sign-in.ts';
@@ -35,10 +36,13 @@ export async function openHouse(
 	try {
 		await migrate(database);
 		const vault = await openVault(database, key);
+		const mail = environment.mail && openMail({ ...environment.mail, report: console.error });
 		const auth = openAuth({
 			database,
 			secret: deriveKey(key, 'sign-in').toString('base64url'),
 			deviceCodeKey: deriveKey(key, 'device-code'),
+			attemptKey: deriveKey(key, 'attempts'),
+			mail,
 			origin: environment.origin,
 			port: environment.port,
 			requestEvent,
@@ -52,6 +56,7 @@ export async function openHouse(
 			auth,
 			async close() {
 				await stopSweeping();
+				await mail?.close();
 				await database.destroy();
 			}
 		};

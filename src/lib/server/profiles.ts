@@ -4,6 +4,7 @@ import { withinValid } from '../physiology/limits.ts';
 import { MORNINGS_KEPT } from '../physiology/resting.ts';
 import { addMonths } from '../screening/calendar.ts';
 import * as audit from './audit.ts';
+import { byRunner, type Of } from './by-runner.ts';
 import * as consents from './consents.ts';
 import type { Database } from './database/tables.ts';
 import * as shapes from './shapes.ts';
@@ -72,12 +73,25 @@ export async function load(
 	vault: Vault,
 	runnerId: string
 ): Promise<Profile> {
-	const row = await database
+	return (await loadMany(database, vault, [runnerId]))(runnerId);
+}
+
+/** The same for many runners: asked for one that cannot be read, it throws for that one alone. */
+export async function loadMany(
+	database: Kysely<Database>,
+	vault: Vault,
+	runnerIds: readonly string[]
+): Promise<Of<Profile>> {
+	const rows = await database
 		.selectFrom('profile')
-		.select('sealed')
-		.where('runner_id', '=', runnerId)
-		.executeTakeFirst();
-	return row ? vault.unseal(placeOf(runnerId), row.sealed, profileShape) : EMPTY;
+		.select(['runner_id', 'sealed'])
+		.where('runner_id', 'in', runnerIds)
+		.execute();
+	const of = byRunner(rows);
+	return (runnerId) => {
+		const row = of(runnerId)[0];
+		return row ? vault.unseal(placeOf(runnerId), row.sealed, profileShape) : EMPTY;
+	};
 }
 
 /** @throws ConsentMissing, VaultClosed */

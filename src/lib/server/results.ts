@@ -2,6 +2,7 @@ import type { Kysely, Selectable } from 'kysely';
 import { pickNewest } from '../screening/access.ts';
 import type { ScreeningResult } from '../screening/types.ts';
 import * as audit from './audit.ts';
+import { byRunner, type Of } from './by-runner.ts';
 import type { Database } from './database/tables.ts';
 import * as shapes from './shapes.ts';
 import { Unreadable, type Place, type Vault } from './vault.ts';
@@ -16,18 +17,28 @@ export async function newest(
 	vault: Vault,
 	runnerId: string
 ): Promise<ScreeningResult | null> {
+	return (await newestOfMany(database, vault, [runnerId]))(runnerId);
+}
+
+/** The same for many runners: asked for one that cannot be read, it throws for that one alone. */
+export async function newestOfMany(
+	database: Kysely<Database>,
+	vault: Vault,
+	runnerIds: readonly string[]
+): Promise<Of<ScreeningResult | null>> {
 	const rows = await database
-		.selectFrom('screening_result')
+		.selectFrom('screening_result as one')
 		.selectAll()
-		.where('runner_id', '=', runnerId)
+		.where('runner_id', 'in', runnerIds)
 		.where('completed_at', '=', (sub) =>
 			sub
-				.selectFrom('screening_result')
-				.select((of) => of.fn.max('completed_at').as('last'))
-				.where('runner_id', '=', runnerId)
+				.selectFrom('screening_result as other')
+				.select((of) => of.fn.max('other.completed_at').as('last'))
+				.whereRef('other.runner_id', '=', 'one.runner_id')
 		)
 		.execute();
-	return pickNewest(rows.map((row) => resultOf(row, vault)));
+	const of = byRunner(rows);
+	return (runnerId) => pickNewest(of(runnerId).map((row) => resultOf(row, vault)));
 }
 
 /**
@@ -94,12 +105,22 @@ export async function changedAt(
 	database: Kysely<Database>,
 	runnerId: string
 ): Promise<number | null> {
-	const row = await database
+	return (await changedAtOfMany(database, [runnerId]))(runnerId);
+}
+
+/** The same for many runners. */
+export async function changedAtOfMany(
+	database: Kysely<Database>,
+	runnerIds: readonly string[]
+): Promise<Of<number | null>> {
+	const rows = await database
 		.selectFrom('screening_result')
-		.select((of) => of.fn.max('invalidated_at').as('last'))
-		.where('runner_id', '=', runnerId)
-		.executeTakeFirst();
-	return row?.last ?? null;
+		.select(['runner_id', (of) => of.fn.max('invalidated_at').as('last')])
+		.where('runner_id', 'in', runnerIds)
+		.groupBy('runner_id')
+		.execute();
+	const of = byRunner(rows);
+	return (runnerId) => of(runnerId)[0]?.last ?? null;
 }
 
 /** Writes a finished result. Only a completion calls this. */

@@ -12,7 +12,7 @@ import * as profiles from './profiles.ts';
 import * as results from './results.ts';
 import type { Vault } from './vault.ts';
 
-export { changedAt, invalidate, list, newest } from './results.ts';
+export { changedAt, changedAtOfMany, invalidate, list, newest, newestOfMany } from './results.ts';
 
 /** What the rules made of the answers. */
 export type Decision =

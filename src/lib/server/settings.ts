@@ -1,4 +1,5 @@
 import type { Kysely } from 'kysely';
+import { byRunner, type Of } from './by-runner.ts';
 import type { Database } from './database/tables.ts';
 
 /** How a runner likes things. Nothing here is about health, so it is kept as it is. */
@@ -23,19 +24,31 @@ export const UNSET: Settings = {
 };
 
 export async function load(database: Kysely<Database>, runnerId: string): Promise<Settings> {
-	const row = await database
+	return (await loadMany(database, [runnerId]))(runnerId);
+}
+
+/** The same for many runners. */
+export async function loadMany(
+	database: Kysely<Database>,
+	runnerIds: readonly string[]
+): Promise<Of<Settings>> {
+	const rows = await database
 		.selectFrom('runner_settings')
 		.selectAll()
-		.where('runner_id', '=', runnerId)
-		.executeTakeFirst();
-	if (!row) return UNSET;
-	return {
-		name: row.name,
-		units: row.units,
-		paceUnits: row.pace_units,
-		timeZone: row.time_zone,
-		emergencyNumber: row.emergency_number,
-		theme: row.theme
+		.where('runner_id', 'in', runnerIds)
+		.execute();
+	const of = byRunner(rows);
+	return (runnerId) => {
+		const row = of(runnerId)[0];
+		if (!row) return UNSET;
+		return {
+			name: row.name,
+			units: row.units,
+			paceUnits: row.pace_units,
+			timeZone: row.time_zone,
+			emergencyNumber: row.emergency_number,
+			theme: row.theme
+		};
 	};
 }
 

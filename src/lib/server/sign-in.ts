@@ -4,6 +4,7 @@ import { betterAuth } from 'better-auth';
 import { sveltekitCookies } from 'better-auth/svelte-kit';
 import { anonymous } from 'better-auth/plugins';
 import type { Kysely } from 'kysely';
+import { PASSWORD_LONGEST } from '../forms/password.ts';
 import { databaseType } from './database/dialect.ts';
 import type { Database } from './database/tables.ts';
 import { runnerSession } from './runner-session.ts';
@@ -33,12 +34,21 @@ export interface SignInOptions {
 	readonly report: (line: string) => void;
 }
 
-/** The sign-in library, set up for runners without a name, an address or a password. */
+/** The address of the house, for links. Never the one that a request names: it could name any. */
+export const addressOf = ({ origin, port }: Pick<SignInOptions, 'origin' | 'port'>) =>
+	origin ?? `http://localhost:${port}`;
+
+export type SignInLibrary = ReturnType<typeof signInLibrary>;
+
+/**
+ * The sign-in library, set up for runners without a name, an address or a password, and for coaches
+ * with an e-mail and one. Passwords are kept as the library keeps them: scrypt with a salt each.
+ */
 export function signInLibrary(options: SignInOptions) {
 	const { database, origin } = options;
 	return betterAuth({
 		appName: 'Breathmark',
-		baseURL: origin ?? `http://localhost:${options.port}`,
+		baseURL: addressOf(options),
 		basePath: SIGN_IN_PATH,
 		trustedOrigins: origin ? [origin] : ['http://localhost:*', 'http://127.0.0.1:*'],
 		secret: options.secret,
@@ -48,6 +58,13 @@ export function signInLibrary(options: SignInOptions) {
 			log: (level, message, ...causes) => {
 				if (level === 'error') options.report(line(message, causes));
 			}
+		},
+		emailAndPassword: {
+			enabled: true,
+			// A coach comes with an invitation and a row of their own: see coach-sign-up.ts.
+			disableSignUp: true,
+			// In UTF-16 units, of which a character has one or two.
+			maxPasswordLength: 2 * PASSWORD_LONGEST
 		},
 		session: {
 			expiresIn: SESSION_SECONDS,

@@ -3,7 +3,9 @@ import { access, type Access } from '../screening/access.ts';
 import { closed, type ClosedAccess } from '../screening/closed-access.ts';
 import { localDate } from '../screening/calendar.ts';
 import { currentRuleset } from '../screening/rulesets/index.ts';
+import type { Advice, HealthEvent, LocalDate, ScreeningResult } from '../screening/types.ts';
 import * as advice from './advice.ts';
+import type { Of } from './by-runner.ts';
 import * as consents from './consents.ts';
 import type { Database } from './database/tables.ts';
 import * as events from './events.ts';
@@ -30,25 +32,66 @@ export async function standing(
 	runnerId: string,
 	now: number
 ): Promise<Standing> {
-	if (vault.state === 'wrong-key') return { ...closed('NO_RESULT'), fault: 'vault' };
+	return (await standings(database, vault, [runnerId], now))(runnerId);
+}
+
+/**
+ * The same for many runners, with as many queries as for one. A runner whose data cannot be read is
+ * closed, and the others are not.
+ */
+export async function standings(
+	database: Kysely<Database>,
+	vault: Vault,
+	runnerIds: readonly string[],
+	now: number
+): Promise<Of<Standing>> {
+	if (vault.state === 'wrong-key') return () => ({ ...closed('NO_RESULT'), fault: 'vault' });
+	if (runnerIds.length === 0) return () => closed('NO_RESULT');
+	const kept = {
+		newest: await screenings.newestOfMany(database, vault, runnerIds),
+		settings: await settings.loadMany(database, runnerIds),
+		profile: await profiles.loadMany(database, vault, runnerIds),
+		consentGiven: await consents.givenByMany(database, runnerIds),
+		events: await events.listOfMany(database, vault, runnerIds),
+		advice: await advice.listOfMany(database, vault, runnerIds),
+		wellAgainOn: await wellAgain.latestOfMany(database, runnerIds),
+		changedAt: await screenings.changedAtOfMany(database, runnerIds)
+	};
+	return (runnerId) => closedIfShut(() => decide(kept, runnerId, now));
+}
+
+type KeptOf = {
+	readonly newest: Of<ScreeningResult | null>;
+	readonly settings: Of<settings.Settings>;
+	readonly profile: Of<profiles.Profile>;
+	readonly consentGiven: Of<boolean>;
+	readonly events: Of<readonly HealthEvent[]>;
+	readonly advice: Of<readonly Advice[]>;
+	readonly wellAgainOn: Of<LocalDate | null>;
+	readonly changedAt: Of<number | null>;
+};
+
+function decide(kept: KeptOf, runnerId: string, now: number): Access {
+	const result = kept.newest(runnerId);
+	const timeZone = kept.settings(runnerId).timeZone ?? result?.timeZone ?? 'UTC';
+	const changedAt = kept.changedAt(runnerId);
+	return access({
+		result,
+		consentGiven: kept.consentGiven(runnerId),
+		events: kept.events(runnerId),
+		advice: kept.advice(runnerId),
+		wellAgainOn: kept.wellAgainOn(runnerId),
+		changedOn: changedAt === null ? null : localDate(changedAt, timeZone),
+		restingAskFirstSince: kept.profile(runnerId).restingAskFirstSince,
+		now,
+		timeZone,
+		currentRuleset
+	});
+}
+
+function closedIfShut(decide: () => Access): Standing {
 	try {
-		const result = await screenings.newest(database, vault, runnerId);
-		const { timeZone } = await settings.load(database, runnerId);
-		const profile = await profiles.load(database, vault, runnerId);
-		const zone = timeZone ?? result?.timeZone ?? 'UTC';
-		const changedAt = await screenings.changedAt(database, runnerId);
-		return access({
-			result,
-			consentGiven: await consents.given(database, runnerId),
-			events: await events.list(database, vault, runnerId),
-			advice: await advice.list(database, vault, runnerId),
-			wellAgainOn: await wellAgain.latest(database, runnerId),
-			changedOn: changedAt === null ? null : localDate(changedAt, zone),
-			restingAskFirstSince: profile.restingAskFirstSince,
-			now,
-			timeZone: zone,
-			currentRuleset
-		});
+		return decide();
 	} catch (error) {
 		if (error instanceof VaultClosed) return { ...closed('NO_RESULT'), fault: 'vault' };
 		if (error instanceof Unreadable) return { ...closed('NO_RESULT'), fault: 'unreadable' };

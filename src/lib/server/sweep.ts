@@ -1,5 +1,8 @@
 import type { Kysely } from 'kysely';
+import * as bandsSet from './bands-set.ts';
 import type { Database } from './database/tables.ts';
+import * as readings from './readings.ts';
+import { forgetMembersOfGone } from './unreachable.ts';
 
 const DAY_MS = 24 * 60 * 60 * 1000;
 const UNUSED_ACCOUNT_MS = 7 * DAY_MS;
@@ -16,6 +19,9 @@ export async function sweep(database: Kysely<Database>, now: number): Promise<vo
 		.execute();
 	await unusedAccounts(database, now);
 	await lostAccounts(database, now);
+	await bandsSet.forgetOfGone(database);
+	await forgetMembersOfGone(database);
+	await readings.sweep(database, now);
 }
 
 /**
@@ -42,8 +48,8 @@ export function sweepDaily(database: Kysely<Database>, clock: () => number): () 
 
 /**
  * Somebody opened the first page and never came back: made over a week ago, not seen for a week,
- * never consented, and no passkey to return with. Whatever else makes an account worth keeping
- * belongs into this list.
+ * never consented, no passkey to return with, in no group and not a coach. Whatever else makes an
+ * account worth keeping belongs into this list.
  */
 async function unusedAccounts(database: Kysely<Database>, now: number): Promise<void> {
 	const weekAgo = new Date(now - UNUSED_ACCOUNT_MS);
@@ -66,12 +72,19 @@ async function unusedAccounts(database: Kysely<Database>, now: number): Promise<
 		.where(({ not, exists, selectFrom }) =>
 			not(exists(selectFrom('passkey').select('passkey.id').whereRef('userId', '=', 'user.id')))
 		)
+		.where(({ not, exists, selectFrom }) =>
+			not(exists(selectFrom('coach').select('coach_id').whereRef('coach_id', '=', 'user.id')))
+		)
+		.where(({ not, exists, selectFrom }) =>
+			not(exists(selectFrom('member').select('member.id').whereRef('runner_id', '=', 'user.id')))
+		)
 		.execute();
 }
 
 /**
  * Nobody can open it again: no session lives and there is no passkey. What stands in it about
- * somebody's health goes with it. A week's grace, for a code that is still on its way.
+ * somebody's health goes with it. A week's grace, for a code that is still on its way. Whoever joined
+ * a group on a shared tablet has no session either, and stays for as long as the group keeps them.
  */
 async function lostAccounts(database: Kysely<Database>, now: number): Promise<void> {
 	await database
@@ -87,6 +100,9 @@ async function lostAccounts(database: Kysely<Database>, now: number): Promise<vo
 		)
 		.where(({ not, exists, selectFrom }) =>
 			not(exists(selectFrom('passkey').select('passkey.id').whereRef('userId', '=', 'user.id')))
+		)
+		.where(({ not, exists, selectFrom }) =>
+			not(exists(selectFrom('member').select('member.id').whereRef('runner_id', '=', 'user.id')))
 		)
 		.execute();
 }

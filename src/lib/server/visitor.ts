@@ -38,6 +38,36 @@ export function keep(
 	cookies.set(name, value, { path: '/', maxAge: KEPT_SECONDS, sameSite: 'lax', secure });
 }
 
+const INVITED = 'invited_to';
+/** As long as open answers are kept. */
+const INVITED_SECONDS = 7 * 24 * 60 * 60;
+
+/** Remembers a group's invitation while somebody answers the questions that come before joining. */
+export function keepInvitation(cookies: Cookies, token: string, secure: boolean): void {
+	cookies.set(INVITED, token, {
+		path: '/',
+		maxAge: INVITED_SECONDS,
+		httpOnly: true,
+		sameSite: 'lax',
+		secure
+	});
+}
+
+export const invitedTo = (cookies: Pick<Cookies, 'get'>): string | null =>
+	cookies.get(INVITED) ?? null;
+
+export function forgetInvitation(cookies: Pick<Cookies, 'get' | 'delete'>): void {
+	if (cookies.get(INVITED) !== undefined) cookies.delete(INVITED, { path: '/' });
+}
+
+/** A shared phone keeps nothing of the person who leaves it. */
+export function forgetPhone(cookies: Pick<Cookies, 'delete'>): void {
+	for (const name of ['emergency_number', 'time_zone', 'theme', INVITED]) {
+		cookies.delete(name, { path: '/' });
+	}
+	cookies.delete('no_urgent_sign', { path: '/screening' });
+}
+
 /** The zone that the browser named, if it exists; else that of the server. */
 function zoneOf(named: string | undefined): string {
 	if (named) {

@@ -1,5 +1,7 @@
 import type { Kysely } from 'kysely';
+import { daysBetween } from '../screening/calendar.ts';
 import type { LocalDate } from '../screening/types.ts';
+import { byRunner, type Of } from './by-runner.ts';
 import * as consents from './consents.ts';
 import type { Database } from './database/tables.ts';
 import * as shapes from './shapes.ts';
@@ -35,12 +37,30 @@ export async function remove(
 }
 
 /** The days, newest first. */
-export async function list(database: Kysely<Database>, runnerId: string): Promise<LocalDate[]> {
+export async function list(
+	database: Kysely<Database>,
+	runnerId: string
+): Promise<readonly LocalDate[]> {
+	return (await listOfMany(database, [runnerId]))(runnerId);
+}
+
+/** The same for many runners. */
+export async function listOfMany(
+	database: Kysely<Database>,
+	runnerIds: readonly string[]
+): Promise<Of<readonly LocalDate[]>> {
+	if (runnerIds.length === 0) return () => [];
 	const rows = await database
 		.selectFrom('walk')
-		.select('on_date')
-		.where('runner_id', '=', runnerId)
+		.select(['runner_id', 'on_date'])
+		.where('runner_id', 'in', runnerIds)
 		.orderBy('on_date', 'desc')
 		.execute();
-	return rows.map((row) => row.on_date);
+	const of = byRunner(rows);
+	return (runnerId) => of(runnerId).map((row) => row.on_date);
+}
+
+/** Whole days from each walk to today. A walk that a clock set back put into the future is none. */
+export function daysSince(walked: readonly LocalDate[], today: LocalDate): readonly number[] {
+	return walked.map((on) => daysBetween(on, today)).filter((days) => days >= 0);
 }

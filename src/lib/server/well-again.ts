@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely';
 import type { LocalDate } from '../screening/types.ts';
+import { byRunner, type Of } from './by-runner.ts';
 import * as consents from './consents.ts';
 import type { Database } from './database/tables.ts';
 import * as shapes from './shapes.ts';
@@ -28,7 +29,22 @@ export async function latest(
 	database: Kysely<Database>,
 	runnerId: string
 ): Promise<LocalDate | null> {
-	return (await list(database, runnerId))[0] ?? null;
+	return (await latestOfMany(database, [runnerId]))(runnerId);
+}
+
+/** The same for many runners. */
+export async function latestOfMany(
+	database: Kysely<Database>,
+	runnerIds: readonly string[]
+): Promise<Of<LocalDate | null>> {
+	const rows = await database
+		.selectFrom('well_again')
+		.select(['runner_id', (of) => of.fn.max('on_date').as('on_date')])
+		.where('runner_id', 'in', runnerIds)
+		.groupBy('runner_id')
+		.execute();
+	const of = byRunner(rows);
+	return (runnerId) => of(runnerId)[0]?.on_date ?? null;
 }
 
 /** Newest first. */

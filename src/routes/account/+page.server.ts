@@ -5,12 +5,16 @@ import * as account from '$lib/server/account.ts';
 import * as advice from '$lib/server/advice.ts';
 import * as audit from '$lib/server/audit.ts';
 import * as consents from '$lib/server/consents.ts';
+import * as contacts from '$lib/server/contacts.ts';
 import * as events from '$lib/server/events.ts';
+import * as memberships from '$lib/server/memberships.ts';
 import * as passkeys from '$lib/server/passkeys.ts';
+import * as readings from '$lib/server/readings.ts';
 import * as screenings from '$lib/server/screenings.ts';
 import * as settings from '$lib/server/settings.ts';
-import { keep, visitor } from '$lib/server/visitor.ts';
+import { forgetPhone, keep, visitor } from '$lib/server/visitor.ts';
 import type { Actions, PageServerLoad } from './$types';
+import { groupActions } from './group-actions.ts';
 
 export const load: PageServerLoad = async ({ locals: { house, runner }, cookies, depends }) => {
 	depends('account');
@@ -32,6 +36,9 @@ export const load: PageServerLoad = async ({ locals: { house, runner }, cookies,
 			advice: open ? await advice.list(database, vault, runnerId) : [],
 			consents: await consents.list(database, runnerId),
 			passkeys: await passkeys.list(database, runnerId),
+			groups: await memberships.list(database, runnerId),
+			contact: open ? await contacts.own(database, vault, runnerId) : null,
+			readings: await readings.list(database, runnerId),
 			history: await audit.list(database, runnerId)
 		}
 	};
@@ -45,6 +52,7 @@ function needRunner({ locals }: RequestEvent) {
 }
 
 export const actions: Actions = {
+	...groupActions,
 	settings: async (event) => {
 		const { database, runnerId } = needRunner(event);
 		const read = readForm(await event.request.formData(), settingsForm);
@@ -75,19 +83,13 @@ export const actions: Actions = {
 		if (!read.ok) return fail(400, { issues: read.issues });
 		await account.deleteAll(database, runnerId);
 		await house.auth.signOut(event.request.headers);
-		forgetPhone(event);
+		forgetPhone(event.cookies);
 		redirect(303, '/account/gone');
 	},
 	signOut: async (event) => {
 		const { house } = needRunner(event);
 		await house.auth.signOut(event.request.headers);
-		forgetPhone(event);
+		forgetPhone(event.cookies);
 		redirect(303, '/');
 	}
 };
-
-/** A shared phone keeps nothing of the person who leaves it. */
-function forgetPhone({ cookies }: RequestEvent) {
-	for (const name of ['emergency_number', 'time_zone', 'theme'])
-		cookies.delete(name, { path: '/' });
-}

@@ -1,17 +1,30 @@
-import { fail, redirect } from '@sveltejs/kit';
+import { error, fail, redirect } from '@sveltejs/kit';
+import { bandDoubtForm } from '$lib/forms/band-doubt.ts';
+import { readForm } from '$lib/forms/read-form.ts';
 import { addDays, isLocalDate } from '$lib/screening/calendar.ts';
+import * as bandDoubts from '$lib/server/band-doubts.ts';
 import * as effortBands from '$lib/server/effort-bands.ts';
 import * as walks from '$lib/server/walks.ts';
 import { needOpen } from '../standing-of.ts';
 import type { Actions, PageServerLoad } from './$types';
+import { doubtViews } from './doubt-view.ts';
+import { setView } from './set-view.ts';
 import { unitsOf } from './units-of.ts';
 import { ifMaximumOff, phaseView, pulseView } from './view.ts';
 
-export const load: PageServerLoad = async (event) => {
-	const { house, runner, now, chosen, today } = await needOpen(event);
-	const { access, guidance } = await effortBands.of(house, runner, now, today);
+type Asked = Parameters<typeof needOpen>[0];
+
+async function open(event: Asked) {
+	const asked = await needOpen(event);
+	const { house, runner, now, today } = asked;
+	const { access, guidance, set } = await effortBands.of(house, runner, now, today);
 	if (!access.allowed || !guidance.open) redirect(303, '/screening/result');
-	const { settings } = chosen;
+	return { ...asked, access, guidance, set };
+}
+
+export const load: PageServerLoad = async (event) => {
+	const { house, runner, access, guidance, set, chosen, today } = await open(event);
+	const { settings, timeZone } = chosen;
 	const { settlingIn } = guidance;
 	const isSettling = settlingIn.kind === 'going-on';
 	return {
@@ -29,7 +42,11 @@ export const load: PageServerLoad = async (event) => {
 				}
 			: null,
 		pulse: pulseView(guidance.pulse),
-		phases: guidance.phases.map((phase) => phaseView(phase, unitsOf(settings))),
+		phases: guidance.phases.map((phase) =>
+			phaseView(phase, setView(phase, set, timeZone), unitsOf(settings))
+		),
+		hasCoach: await bandDoubts.hasListener(house.database, runner.runnerId),
+		doubts: doubtViews(await bandDoubts.ofRunner(house.database, runner.runnerId), timeZone),
 		ifMaximumOff: ifMaximumOff(guidance),
 		care: guidance.care
 	};
@@ -44,9 +61,20 @@ export const actions: Actions = {
 	notWalked: async (event) => {
 		const { house, runner } = await needOpen(event);
 		const on = (await event.request.formData()).get('on');
-		if (!isLocalDate(on)) return fail(400, { issue: 'not-a-date' });
+		if (!isLocalDate(on)) error(400, { code: 'bad-request', message: 'bad-request' });
 		await walks.remove(house.database, runner.runnerId, on);
 		redirect(303, '/bands');
+	},
+	doubt: async (event) => {
+		const { house, runner, now, guidance } = await open(event);
+		const read = readForm(await event.request.formData(), bandDoubtForm);
+		if (!read.ok) return fail(400, { issues: read.issues, values: read.values });
+		const { phase, feels } = read.value;
+		if (!guidance.phases.some(({ kind }) => kind === phase)) {
+			error(404, { code: 'not-found', message: 'not-found' });
+		}
+		await bandDoubts.say(house.database, runner.runnerId, phase, feels, now);
+		redirect(303, `/bands#${phase}-name`);
 	}
 };
 

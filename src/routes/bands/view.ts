@@ -6,9 +6,10 @@ import type { PulseBand } from '$lib/guidance/pulse-band.ts';
 import { phaseTargets, type PhaseKind, type TalkTarget } from '$lib/outing/phase.ts';
 import { roundHalfUp } from '$lib/physiology/units.ts';
 import { percent, wholePercent } from '$words/dates.ts';
+import type { SetView } from './set-view.ts';
 import { speedView, type SpeedView, type Units } from './speed-view.ts';
 
-export type { SpeedView, Units };
+export type { SetView, SpeedView, Units };
 
 type OpenGuidance = Extract<Guidance, { open: true }>;
 
@@ -32,6 +33,8 @@ export interface PhaseView {
 	readonly byItsEnd: boolean;
 	readonly pulse: PulseBandView | null;
 	readonly speed: SpeedView;
+	/** Null where the band is the usual one. */
+	readonly set: SetView | null;
 }
 
 /** What the page knows of the pulse. With pulse off there is nothing but a care team's own limit. */
@@ -73,30 +76,32 @@ export function pulseView(basis: PulseBasis): PulseView {
 	}
 }
 
-export function phaseView(phase: PhaseBand, units: Units): PhaseView {
+export function phaseView(phase: PhaseBand, set: SetView | null, units: Units): PhaseView {
 	return {
 		kind: phase.kind,
 		talk: phase.talk,
 		effort: phase.effort,
 		byItsEnd: phase.byItsEnd,
 		pulse: phase.pulse === null ? null : bandView(phase.pulse),
-		speed: speedView(phase.speed, units)
+		speed: speedView(phase.speed, units),
+		set
 	};
 }
 
 export function ifMaximumOff({ pulse, phases }: OpenGuidance): IfMaximumOff | null {
 	const main = phases.find(({ kind }) => kind === 'steady-run' || kind === 'brisk-walk');
-	if (pulse.kind !== 'on' || main === undefined) return null;
+	if (pulse.kind !== 'on' || !main?.reserve) return null;
+	const target = { ...phaseTargets[main.kind], reserve: main.reserve };
 	return {
 		kind: main.kind,
 		rows: [-10, 0, 10].map((off) => ({
 			maximumBpm: whole(pulse.maximum.bpm + off),
-			band: bandView(pulseBandIfMaximumIs(off, phaseTargets[main.kind], pulse))
+			band: bandView(pulseBandIfMaximumIs(off, target, pulse))
 		}))
 	};
 }
 
-function bandView({ low, high, cutByCareTeam }: PulseBand): PulseBandView {
+export function bandView({ low, high, cutByCareTeam }: PulseBand): PulseBandView {
 	return {
 		lowBpm: low === null ? null : whole(low.bpm),
 		highBpm: whole(high.bpm),

@@ -117,10 +117,11 @@ describe('advice', () => {
 		limitBpm: ''
 	};
 
-	test('needs a reason that it covers', () => {
+	test('may cover nothing: a limit narrows whatever it is about', () => {
 		const { covers: _, ...without } = good;
-		expect(codes(readForm(sent(without), adviceForm, ['covers']))).toEqual({
-			covers: 'nothing-covered'
+		expect(readForm(sent(without), adviceForm, ['covers'])).toMatchObject({
+			ok: true,
+			value: { covers: [] }
 		});
 	});
 

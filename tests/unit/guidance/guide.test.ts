@@ -59,6 +59,7 @@ describe('for everybody', () => {
 				const guidance = guide(access, profile, []);
 				if (!guidance.open) throw new Error('an open access stays open');
 				expect(guidance.phases.every(({ pulse }) => pulse === null)).toBe(true);
+				expect(guidance.phases.every(({ reserve }) => reserve === null)).toBe(true);
 				expect(guidance.pulse).toEqual({
 					kind: 'off',
 					reasons: ['H-MEDS'],
@@ -92,7 +93,7 @@ describe('for everybody', () => {
 				if (!guidance.open) throw new Error('an open access stays open');
 				for (const { pulse } of guidance.phases) {
 					if (pulse === null) continue;
-					expect(pulse.high.bpm).toBeLessThanOrEqual(limit as number);
+					expect(pulse.high.bpm).toBeLessThanOrEqual(limit);
 					if (pulse.low !== null) expect(pulse.low.bpm).toBeLessThan(pulse.high.bpm);
 				}
 			})

@@ -5,6 +5,7 @@ import * as runners from './migrations/0002-runners.ts';
 import * as urgentAnswer from './migrations/0003-urgent-answer.ts';
 import * as answeringAgain from './migrations/0004-answering-again.ts';
 import * as walks from './migrations/0005-walks.ts';
+import * as groups from './migrations/0006-groups.ts';
 import type { Database } from './tables.ts';
 
 /** In order. A migration that was released is never edited: a change is a new one. */
@@ -13,7 +14,8 @@ const MIGRATIONS: Readonly<Record<string, Migration>> = {
 	'0002-runners': runners,
 	'0003-urgent-answer': urgentAnswer,
 	'0004-answering-again': answeringAgain,
-	'0005-walks': walks
+	'0005-walks': walks,
+	'0006-groups': groups
 };
 
 /** Brings the database to the newest shape. Several processes may call it at once. */

@@ -1,5 +1,6 @@
 import type { ColumnType } from 'kysely';
 import type { LocalDate } from '../../screening/types.ts';
+import type { GroupTables } from './group-tables.ts';
 
 /** Epoch milliseconds in a bigint column; both drivers read it back as a number. */
 type Milliseconds = number;
@@ -137,4 +138,4 @@ interface HouseTables {
 	vault_check: { id: string; key_id: string; sealed: Sealed };
 }
 
-export interface Database extends SignInTables, RunnerTables, HouseTables {}
+export interface Database extends SignInTables, RunnerTables, HouseTables, GroupTables {}

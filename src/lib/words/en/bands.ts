@@ -48,6 +48,11 @@ export const bands = {
 			`Runs of up to ${time} at ${speed} ${unit} should stay inside your band, with about two minutes of walking between.`,
 		tooFast: 'Walking cannot bring you here, not even uphill. Go by the line.',
 		noWalkThisGentle: 'There is no walk this gentle: stroll as slowly as you like.',
+		withIncline: (speed: string, unit: string, percent: string) =>
+			`${speed} ${unit}, incline ${percent} %`,
+		upTo: (speed: string, unit: string, time: string) => `${speed} ${unit}, up to ${time}`,
+		shortRunsOnly: 'runs of 20 to 30 seconds',
+		byTheLine: 'by the line',
 		shortRuns: 'Start with runs of 20 to 30 seconds.',
 		flat: 'Speeds are for a flat treadmill. At these speeds outdoors is the same: some set 0.5 to 1 % incline by habit, but the research finds no difference this slow.'
 	},

@@ -21,13 +21,30 @@ export const privacy = {
 			title: 'Your pulses and bands',
 			text: [
 				'Resting pulses and what you tell us about yourself are stored encrypted. Bands are worked out when you look, and not stored.',
-				'If your result turns pulse numbers off, stored pulses are deleted. Everything else stays until you delete it. An account that no phone and no passkey can open any more is deleted within a day or so.'
+				'If your result turns pulse numbers off, stored pulses are deleted. Everything else stays until you delete it. An account that no phone and no passkey can open any more, and that is in no group, is deleted within a day or so.'
+			]
+		},
+		{
+			title: 'If you join a group',
+			text: [
+				'You type a name and agree to what its coaches will see: what you may do, until when, and your bands. Never your answers or your reasons. The page says exactly what, before you agree.',
+				'You can stop sharing or leave on your account page; they see nothing more, at once. Who was there on which day stays with the group, as a bare list of names.',
+				'Your account page lists each coach who looked, and when, for 400 days.',
+				'Whom to call for you is stored encrypted. A coach sees it only while an outing is on.',
+				'On a shared tablet nothing of you stays on it. If you do not join, everything is deleted at once; if you do, your coach can delete it by taking you off the list.'
+			]
+		},
+		{
+			title: 'If you are a coach',
+			text: [
+				'Kept are your name, your qualification if you give one, your e-mail, your password as a code that cannot be turned back, and the devices on which you are signed in. You can delete them on your account page.',
+				'Your runners and the other coaches of a group see your name and qualification. Nobody but you and whoever runs this server sees your e-mail.'
 			]
 		},
 		{
 			title: 'Cookies',
 			text: [
-				'One cookie keeps you signed in on this phone, for up to 400 days after your last visit. Others keep your emergency number, time zone and light or dark, and, for half an hour, that you ticked none of the urgent signs. There is no tracking, and nothing is loaded from other companies.',
+				'One cookie keeps you signed in on this phone, for up to 400 days after your last visit. Others keep your emergency number, time zone, light or dark, for half an hour that you ticked none of the urgent signs, for seven days an invitation that you opened, and for twelve hours that a tablet is shared. There is no tracking, and nothing is loaded from other companies.',
 				'Some browsers drop a site’s data after a week without a visit. A code or a passkey on the account page brings you back.'
 			]
 		},

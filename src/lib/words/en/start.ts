@@ -4,6 +4,10 @@ export const start = {
 	text: 'Breathmark helps adults who are new to running. It asks who should see a doctor first. Then it works out how hard each part of an outing should feel for you: what you can still say, how it feels, your pulse and your speed.',
 	door: 'I am starting to run',
 	doorHint: 'About five minutes. No sign-up, no e-mail.',
+	coachDoor: 'I coach a group',
+	coachHint:
+		'You are signed in as a coach. To answer the questions yourself, use another browser: here that signs you out.',
+	groups: 'Your groups',
 	goOn: 'Go on with the first questions',
 	bands: 'Your bands',
 	result: 'Your result',

@@ -9,6 +9,7 @@ import { visitor } from '$lib/server/visitor.ts';
 import { standingOf } from '../../standing-of.ts';
 import type { PageServerLoad } from './$types';
 import { actionsFor } from './actions.ts';
+import { onTheWay } from './on-the-way.ts';
 
 export const load: PageServerLoad = async (event) => {
 	const { house, runner, now } = event.locals;
@@ -26,6 +27,7 @@ export const load: PageServerLoad = async (event) => {
 		actions: actionsFor(access, draft !== null),
 		canTakeBack: await hasFreshEvent(event),
 		emergencyNumber,
+		onTheWay: await onTheWay(event.locals, event.cookies),
 		/** Only a finished form has had its answers deleted. */
 		ruleset: draft === null && !withdrawn && newest ? rulesetOf(newest) : null
 	};

@@ -1,0 +1,136 @@
+/** What a coach sees of a runner who joins, in the words of the consent. */
+const sees = [
+	'Your name, as you type it.',
+	'What you may do: may run, may run by talk, may walk, or not today. “Not today” is the same for every reason.',
+	'Whether pulse numbers are on or off for you, never why.',
+	'Your bands, in beats a minute and by feel. Your coach can move them, within what your result allows, and write you a note. From the beats somebody could work out about how old you are.',
+	'Until when you are settling in, and the last day of your result.',
+	'If you write down advice: its day, what kind of professional gave it, and what it allows. Not what it is about.',
+	'When you say that a band feels wrong, and the days on which you were there.',
+	'Your emergency contact, if you give one, and only while an outing is on.'
+];
+
+export const join = {
+	title: 'Join a group',
+	heading: (group: string) => `Join ${group}`,
+	with: (coaches: string) => `With ${coaches}.`,
+	and: (names: readonly string[]) =>
+		names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`,
+	at: (place: string) => `Usual place: ${place}.`,
+	madeUp: 'This group is made up. Nobody in it is real.',
+	seesTitle: 'What your coach will see',
+	sees,
+	seesNot:
+		'No page shows your coach your answers, your reasons, your age or your resting pulse. Other runners see nothing of you.',
+	howLong:
+		'You can take this back on your account page at any time, and leave the group. Your coach then sees nothing more, at once. A bare list of who was there on which day stays with the group.',
+	wayOut:
+		'You do not have to. If you would rather not, talk with your coach about another way, without this app.',
+	first: 'First the questions',
+	firstText:
+		'Before you join, you answer the first questions: about five minutes, no e-mail. Then this page comes back to you. It works for seven days on this phone.',
+	firstGo: 'Answer the first questions',
+	another: 'I have used this on another phone',
+	name: 'Your name',
+	nameHint: 'As your coach knows you.',
+	box: 'I agree that the coaches of this group see what stands above.',
+	boxIssue: 'Tick the box if you agree. Without it you cannot join here.',
+	go: 'Join the group',
+	inIt: (name: string) => `You are in this group, as ${name}.`,
+	sharing: 'Its coaches see what stands below.',
+	notSharing: 'You share nothing with its coaches at the moment. You can share again here.',
+	toAccount: 'Your groups, on your account page',
+	done: (group: string) => `You are in ${group}`,
+	doneText:
+		'Your coach sees your name now. Next: your own bands, and someone to call if you need help.',
+	toBands: 'See my bands',
+	toResult: 'See my result',
+	toContact: 'Say whom to call',
+	forCoach:
+		'You are signed in as a coach. A runner opens this link on their own phone, where nobody is signed in as a coach.',
+	ended: {
+		title: 'This link no longer works',
+		text: 'It has ended, or was taken back. Ask your coach for a new one. If you joined before, you are still in the group.'
+	},
+	fromResult: (group: string) => `You were on the way into ${group}.`,
+	fromResultGo: 'Go on and join',
+	issues: {
+		missing: 'Type your name.',
+		'too-long': 'Use at most 60 characters.',
+		'not-a-name': 'Type your name with letters.'
+	} as Record<string, string>
+};
+
+export const tablet = {
+	title: 'Shared tablet',
+	strip: (group: string) => `Shared tablet of ${group}. One person at a time.`,
+	stripClear: 'Clear it for the next person',
+	heading: (group: string) => `${group}: your turn`,
+	lead: 'You answer the first questions, see your result, and join the group. Then everything of yours is wiped from this tablet.',
+	begin: 'Begin',
+	somebody: 'Somebody has not finished here.',
+	goOn: 'That is me: go on',
+	clear: 'That is not me: clear it',
+	noResult: 'Answer the questions first. Then you can join.',
+	afterwards: [
+		'Nothing of you stays on this tablet. Your answers are deleted; your result stays with the group, locked.',
+		'To see your bands on a phone of your own later, make a code on the account page first and type it there within ten minutes.',
+		'Without that, there is no way back to your data. If you ask your coach to take you off the list, all of it is deleted.'
+	],
+	toAccount: 'Make a code for my own phone',
+	joinGo: 'Join, and clear this tablet',
+	leaveGo: 'Do not join; clear this tablet',
+	inIt: (name: string) => `You are in the group, as ${name}.`,
+	doneGo: 'Clear this tablet',
+	done: 'Done: hand the tablet back',
+	doneText: 'Everything of yours is wiped from it.',
+	next: 'Next person',
+	off: 'Stop sharing this tablet',
+	offText: 'For the coach: sign in again afterwards.',
+	notShared: {
+		title: 'This tablet is not shared right now',
+		text: 'A coach turns it on, on the page where runners are invited. It ends by itself after twelve hours.',
+		go: 'Coach: sign in'
+	}
+};
+
+export const myGroups = {
+	title: 'Your groups',
+	none: 'You are in no group. Your coach gives you a link.',
+	row: (name: string, since: string) => `You are in it as ${name}, since ${since}.`,
+	coaches: (names: string) => `Its coaches: ${names}.`,
+	shared: (since: string) => `They see your result, since ${since}.`,
+	notShared: 'They do not see your result.',
+	share: 'Let them see it',
+	stop: 'Stop sharing',
+	leave: 'Leave',
+	ofGroup: (what: string, group: string) => `${what}: ${group}`,
+	leaveText:
+		'When you leave or stop sharing, they see nothing more, at once. A bare list of the days on which you were there stays with the group.',
+	seesTitle: 'What a coach sees while you share',
+	contactTitle: 'Whom to call for you',
+	contactText:
+		'Your coach sees this only while an outing is on, and only if you share. Each look is listed below. Tell this person that you gave their number.',
+	contactName: 'Their name',
+	contactPhone: 'Their number',
+	contactRelation: 'Who they are to you',
+	contactRelationHint: 'Such as sister, or neighbour. It may stay empty.',
+	contactSave: 'Keep this contact',
+	contactRemove: 'Remove this contact',
+	readTitle: 'Who looked',
+	readNone: 'No coach has looked at anything of yours.',
+	readRow: (when: string, who: string, group: string, what: string) =>
+		`${when}: ${who} (${group}) ${what}`,
+	readWhat: {
+		result: 'saw what you may do',
+		bands: 'saw your bands',
+		contact: 'saw whom to call for you'
+	} as Record<string, string>,
+	readEarlier: (count: number) => `And ${count} before that. All of them are in your data file.`,
+	issues: {
+		missing: 'Fill this in.',
+		'too-long': 'Make it shorter.',
+		'not-a-name': 'Type a name with letters.',
+		'not-a-number': 'Type the number to call: 2 to 15 digits, no letters.'
+	} as Record<string, string>
+};

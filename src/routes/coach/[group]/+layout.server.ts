@@ -1,0 +1,8 @@
+import type { LayoutServerLoad } from './$types';
+import { needGroup } from './need-group.ts';
+
+/** What the head of each page of a group shows. It is no gate: every page asks for itself. */
+export const load: LayoutServerLoad = async (event) => {
+	const { group } = await needGroup(event);
+	return { desk: { id: group.id, name: group.name, isDemo: group.isDemo } };
+};

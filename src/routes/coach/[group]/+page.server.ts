@@ -1,0 +1,87 @@
+import { fail, redirect } from '@sveltejs/kit';
+import { attendanceForm, memberForm } from '$lib/forms/members.ts';
+import { foldName } from '$lib/forms/person-name.ts';
+import { readForm } from '$lib/forms/read-form.ts';
+import { rosterStateWords } from '$lib/guidance/roster-next.ts';
+import { daysBetween } from '$lib/screening/calendar.ts';
+import * as attendance from '$lib/server/attendance.ts';
+import * as groupOutings from '$lib/server/group-outings.ts';
+import * as nameImport from '$lib/server/name-import.ts';
+import * as roster from '$lib/server/roster.ts';
+import type { Actions, PageServerLoad } from './$types';
+import { needGroup, notFound } from './need-group.ts';
+
+export const load: PageServerLoad = async (event) => {
+	const { database, vault, coach, group, now, today } = await needGroup(event);
+	const rows = await roster.of(database, vault, { coach, group }, now);
+	const search = event.url.searchParams;
+	const name = (search.get('name') ?? '').slice(0, 60);
+	const word = rosterStateWords.find((one) => one === search.get('word')) ?? null;
+	const outing = await groupOutings.current(database, coach.coachId, group.id, now);
+	return {
+		group,
+		today,
+		vaultOpen: vault.state === 'right',
+		outingUntil: outing?.endsAt ?? null,
+		asked: { name, word },
+		count: rows.length,
+		hereCount: rows.filter(({ isHereToday }) => isHereToday).length,
+		rows: rows
+			.filter((row) => foldName(row.name).includes(foldName(name)))
+			.filter(({ state }) => word === null || state.word === word)
+			.map((row) => ({ ...row, daysLeft: row.state.open ? daysLeft(row.state, today) : null }))
+	};
+};
+
+const daysLeft = (
+	{ endsSoon, validUntil }: { endsSoon: boolean; validUntil: string },
+	today: string
+) => (endsSoon ? daysBetween(today, validUntil) : null);
+
+export const actions: Actions = {
+	mark: async (event) => {
+		const { database, coach, group, now, today } = await needGroup(event);
+		const read = readForm(await event.request.formData(), attendanceForm);
+		if (!read.ok) notFound();
+		const { member, here } = read.value;
+		if (here === 'no') await attendance.unmark(database, coach.coachId, group.id, member, today);
+		else if (
+			(await attendance.mark(database, coach.coachId, group.id, member, today, now)) !== 'marked'
+		) {
+			notFound();
+		}
+		redirect(303, `${whereItStood(event.url)}#m-${member}`);
+	},
+	add: async (event) => {
+		const { database, coach, group, now } = await needGroup(event);
+		const read = readForm(await event.request.formData(), memberForm);
+		if (!read.ok) return fail(400, { issues: read.issues, values: read.values });
+		const { name } = read.value;
+		const done = await nameImport.addNames(database, coach.coachId, group.id, [name], now);
+		if (done.kind === 'added' && done.count === 0) {
+			return fail(400, { issues: [{ field: 'name', code: 'known' }], values: { name } });
+		}
+		redirect(303, `/coach/${group.id}#add`);
+	},
+	start: async (event) => {
+		const { database, coach, group, now } = await needGroup(event);
+		const done = await groupOutings.start(database, coach.coachId, group.id, now);
+		if (done.kind === 'no-emergency-number') return fail(400, { noNumber: true });
+		redirect(303, `/coach/${group.id}`);
+	},
+	end: async (event) => {
+		const { database, coach, group, now } = await needGroup(event);
+		await groupOutings.end(database, coach.coachId, group.id, now);
+		redirect(303, `/coach/${group.id}`);
+	}
+};
+
+/** The page as it was searched and filtered, without the name of the action. */
+function whereItStood({ pathname, searchParams }: URL): string {
+	const kept = new URLSearchParams();
+	for (const field of ['name', 'word']) {
+		const asked = searchParams.get(field);
+		if (asked) kept.set(field, asked);
+	}
+	return kept.size > 0 ? `${pathname}?${kept}` : pathname;
+}

@@ -1,0 +1,72 @@
+import type { AllowedRange } from '$lib/guidance/allowed-range.ts';
+import {
+	LOWEST_FRACTION,
+	NARROWEST_FRACTION,
+	type BandSetting
+} from '$lib/guidance/band-setting.ts';
+import type { PhaseKind } from '$lib/outing/phase.ts';
+
+/** The fields of a form that sets a band. */
+export type BandField =
+	'lowPercent' | 'highPercent' | 'effortLow' | 'effortHigh' | 'runnerNote' | 'innerNote';
+
+/** A form that sets the band of one phase. */
+export interface BandFormView {
+	readonly phase: PhaseKind;
+	/** What stands in the fields. */
+	readonly values: Readonly<Record<BandField, string>>;
+	/** False where pulse is off: effort alone is set. */
+	readonly hasReserve: boolean;
+	/** Beats at each per cent of the reserve; null where they are not known. */
+	readonly bpmByPercent: readonly number[] | null;
+	readonly ends: AllowedRange;
+}
+
+/** A band in whole per cent of the reserve. */
+export interface PercentBand {
+	readonly low: number | null;
+	readonly high: number;
+}
+
+const LOWEST = Math.round(LOWEST_FRACTION * 100);
+const NARROWEST = Math.round(NARROWEST_FRACTION * 100);
+
+/** The form with what a band is now, and the notes that go with it. */
+export function formValues(
+	{ lowFraction, highFraction, effortLow, effortHigh }: BandSetting,
+	notes: { readonly runnerNote: string | null; readonly innerNote: string | null } | undefined
+): BandFormView['values'] {
+	return {
+		lowPercent: lowFraction === null ? '' : percent(lowFraction),
+		highPercent: percent(highFraction),
+		effortLow: String(effortLow),
+		effortHigh: String(effortHigh),
+		runnerNote: notes?.runnerNote ?? '',
+		innerNote: notes?.innerNote ?? ''
+	};
+}
+
+/** The band that is typed so far, or null while it is none. */
+export function typedBand(low: string, high: string): PercentBand | null {
+	const [from, to] = [typed(low), typed(high)];
+	if (to === null || to > 100 || (low.trim() !== '' && from === null)) return null;
+	return to - (from ?? LOWEST) >= NARROWEST ? { low: from, high: to } : null;
+}
+
+/** Where a dragged edge comes to rest: short of the other one, and where the part ends. */
+export function dragged(
+	edge: 'low' | 'high',
+	percent: number,
+	{ low, high }: PercentBand,
+	highest: number
+): number {
+	return edge === 'low'
+		? Math.max(LOWEST, Math.min(percent, high - NARROWEST))
+		: Math.min(highest, Math.max(percent, (low ?? LOWEST) + NARROWEST));
+}
+
+function typed(text: string): number | null {
+	return /^\s*\d{1,3}\s*$/.test(text) ? Number(text) : null;
+}
+
+const percent = (fraction: number) => String(Math.round(fraction * 100));

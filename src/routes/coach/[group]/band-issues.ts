@@ -1,0 +1,17 @@
+import { coachBands } from '$words/coach-bands.ts';
+import type { BandField, BandFormView } from './band-form.ts';
+
+/** What is wrong with a field, in words; where it went too far, where that field ends and why. */
+export function issueText(
+	code: string,
+	field: BandField,
+	{ ends, phase }: Pick<BandFormView, 'ends' | 'phase'>
+): string {
+	if (code === 'beyond') {
+		const { reserve, effort } = ends;
+		return field === 'highPercent'
+			? coachBands.ends.reserve[reserve.because](Math.round(reserve.highest * 100), phase)
+			: coachBands.ends.effort[effort.because](effort.highest);
+	}
+	return coachBands.issues[code] ?? code;
+}

@@ -1,0 +1,15 @@
+import * as groupExport from '$lib/server/group-export.ts';
+import type { RequestHandler } from './$types';
+import { needOwner, notFound } from '../need-group.ts';
+
+export const GET: RequestHandler = async (event) => {
+	const { database, coach, group, today } = await needOwner(event);
+	const taken = await groupExport.of(database, coach.coachId, group.id);
+	if (taken === null) notFound();
+	return new Response(JSON.stringify(taken, null, '\t'), {
+		headers: {
+			'content-type': 'application/json',
+			'content-disposition': `attachment; filename="group-${today}.json"`
+		}
+	});
+};

@@ -1,0 +1,49 @@
+import { fail, redirect } from '@sveltejs/kit';
+import { memberForm, removeMemberForm } from '$lib/forms/members.ts';
+import { readForm } from '$lib/forms/read-form.ts';
+import { daysBetween, localDate } from '$lib/screening/calendar.ts';
+import * as attendance from '$lib/server/attendance.ts';
+import * as members from '$lib/server/members.ts';
+import * as roster from '$lib/server/roster.ts';
+import type { Actions, PageServerLoad } from './$types';
+import { needMember, needOwner, notFound } from '../../need-group.ts';
+
+export const load: PageServerLoad = async (event) => {
+	const { database, vault, coach, group, member, now, today } = await needMember(event);
+	const row = await roster.find(database, vault, { coach, group }, member.id, now);
+	if (row === null) notFound();
+	const { state, next } = row;
+	const dayOf = (at: number) => localDate(at, group.timeZone);
+	return {
+		groupId: group.id,
+		isOwner: group.role === 'owner',
+		member: {
+			id: member.id,
+			name: member.name,
+			addedOn: dayOf(member.addedAt),
+			joinedOn: member.joinedAt === null ? null : dayOf(member.joinedAt)
+		},
+		state,
+		next,
+		daysLeft: state.open && state.endsSoon ? daysBetween(today, state.validUntil) : null,
+		attended: await attendance.ofMember(database, coach.coachId, group.id, member.id)
+	};
+};
+
+export const actions: Actions = {
+	rename: async (event) => {
+		const { database, coach, group, member } = await needMember(event);
+		const read = readForm(await event.request.formData(), memberForm);
+		if (!read.ok) return fail(400, { issues: read.issues, values: read.values });
+		await members.rename(database, coach.coachId, group.id, member.id, read.value.name);
+		return { saved: true };
+	},
+	remove: async (event) => {
+		const { member } = await needMember(event);
+		const { database, coach, group, now } = await needOwner(event);
+		const read = readForm(await event.request.formData(), removeMemberForm);
+		if (!read.ok) return fail(400, { notSure: true });
+		await members.remove(database, coach.coachId, group.id, member.id, now);
+		redirect(303, `/coach/${group.id}`);
+	}
+};

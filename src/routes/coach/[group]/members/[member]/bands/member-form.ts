@@ -1,0 +1,53 @@
+import { cutTo, type BandSetting } from '$lib/guidance/band-setting.ts';
+import type { DeskPhase } from '$lib/guidance/desk-view.ts';
+import { phaseTargets, type PhaseKind } from '$lib/outing/phase.ts';
+import { formValues, type BandFormView } from '../../../band-form.ts';
+
+interface Entry {
+	readonly phase: PhaseKind;
+	readonly setting: BandSetting | null;
+	readonly runnerNote: string | null;
+	readonly innerNote: string | null;
+}
+
+/**
+ * The form of one phase for one runner: with the band that this group's coaches set, as far as it is
+ * open now, or else with the band that counts.
+ *
+ * @param history newest first
+ */
+export function memberForm(
+	phase: DeskPhase,
+	history: readonly Entry[],
+	bpmByPercent: readonly number[] | null
+): BandFormView {
+	const { kind, allowed, reserve, effort } = phase;
+	const own = history.find((entry) => entry.phase === kind);
+	const usual = phaseTargets[kind].reserve;
+	const now: BandSetting = {
+		lowFraction: reserve ? reserve.low : usual.low,
+		highFraction: reserve ? reserve.high : usual.high,
+		effortLow: effort.low,
+		effortHigh: effort.high
+	};
+	const shown = own?.setting ? cutTo(allowed, phaseTargets[kind], own.setting).target : null;
+	return {
+		phase: kind,
+		values: formValues(shown ? settingIn(shown) : now, own?.setting ? own : undefined),
+		hasReserve: reserve !== null,
+		bpmByPercent,
+		ends: allowed
+	};
+}
+
+function settingIn({
+	reserve,
+	effort
+}: Pick<(typeof phaseTargets)[PhaseKind], 'reserve' | 'effort'>) {
+	return {
+		lowFraction: reserve.low,
+		highFraction: reserve.high,
+		effortLow: effort.low,
+		effortHigh: effort.high
+	};
+}

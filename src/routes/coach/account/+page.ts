@@ -1,0 +1,2 @@
+// Passkeys need script; everything else on the page works without.
+export const csr = true;

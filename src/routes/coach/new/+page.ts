@@ -1,0 +1,2 @@
+// Only the browser knows the time zone that a coach most likely means; without script it is picked.
+export const csr = true;

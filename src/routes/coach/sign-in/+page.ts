@@ -1,0 +1,2 @@
+// A passkey needs script; the password works without.
+export const csr = true;

@@ -1,0 +1,220 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { become, expect, test } from './lantern-street.ts';
+import { Phone } from './phone.ts';
+import { rowsOf } from './rows.ts';
+import { leadsTo } from './walk.ts';
+
+// Our own rules, no source, but where one is named. Names are invented.
+
+const rowOf = (page: Page, name: string) => page.getByRole('row').filter({ hasText: name });
+const names = (page: Page) => page.locator('tbody th bdi').allTextContents();
+
+test('one word a runner, by name, searched and filtered, and not today is one grey word', async ({
+	page,
+	lantern,
+	stranger
+}) => {
+	await lantern.join(await stranger(), 'Mei-Lin');
+	await lantern.join(await stranger(), 'راشد', leadsTo.byTalk);
+	await lantern.join(await stranger(), 'Tobias', leadsTo.mayWalk);
+	await lantern.join(await stranger(), 'Gwen', leadsTo.askFirst);
+	await lantern.join(await stranger(), 'Dagny', leadsTo.notToday);
+	await lantern.coach.send(`${lantern.path}?/add`, { name: 'Bram' });
+	await page.goto(lantern.path);
+	expect(await names(page)).toEqual(['Bram', 'Dagny', 'Gwen', 'Mei-Lin', 'Tobias', 'راشد']);
+	await expect(rowOf(page, 'Mei-Lin')).toContainText('may run');
+	await expect(rowOf(page, 'راشد')).toContainText('may run, by talk');
+	await expect(rowOf(page, 'Tobias')).toContainText('may walk');
+
+	// Ill today and ask first: the same words, the same grey, nothing else to tell them apart.
+	const seen = async (name: string) =>
+		(await rowOf(page, name).innerHTML()).replaceAll(name, '').replaceAll(/[0-9a-f-]{36}/g, '');
+	expect(await seen('Gwen')).toBe(await seen('Dagny'));
+	const colour = (name: string) =>
+		rowOf(page, name)
+			.getByText('not today')
+			.evaluate((one) => getComputedStyle(one).color);
+	expect(await colour('Gwen')).toBe(await colour('Dagny'));
+	expect(await page.content()).not.toMatch(/ankle|ill today|medicine|H-MEDS|R-|CLEARED|SEEK|WAIT/);
+	expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+
+	await page.getByLabel('May do').selectOption({ label: 'not today' });
+	await page.getByRole('button', { name: 'Show', exact: true }).click();
+	expect(await names(page)).toEqual(['Dagny', 'Gwen']);
+	await page.getByRole('link', { name: 'Show everybody' }).click();
+	await page.getByLabel('Name', { exact: true }).first().fill('LIN');
+	await page.getByRole('button', { name: 'Show', exact: true }).click();
+	expect(await names(page)).toEqual(['Mei-Lin']);
+
+	// Two taps: the group, and the press. The search stays.
+	await page.getByRole('button', { name: 'Mei-Lin is here' }).click();
+	expect(await names(page)).toEqual(['Mei-Lin']);
+	await expect(page.getByText('1 here today')).toBeVisible();
+	await page.goto('/coach');
+	await page.locator(`a[href="${lantern.path}"]`).click();
+	await page.getByRole('button', { name: 'Mei-Lin is here' }).click();
+	await expect(page.getByText('0 here today')).toBeVisible();
+
+	// Usable at 360: nothing hangs over the edge, the word and the press are there.
+	await page.setViewportSize({ width: 360, height: 740 });
+	await page.reload();
+	expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
+	await expect(page.getByRole('button', { name: 'Tobias is here' })).toBeVisible();
+	await expect(rowOf(page, 'Tobias').getByText('may walk')).toBeVisible();
+});
+
+test('no outing without an emergency number, and contacts only while one is on', async ({
+	page,
+	phone,
+	lantern,
+	stranger
+}) => {
+	const runner = await lantern.join(await stranger(), 'Ines');
+	await runner.lead('/account?/contact', {
+		contactName: "Maeve O'Neill",
+		contactPhone: '+353 87 123 45 67',
+		contactRelation: 'sister'
+	});
+	const contact = `${lantern.path}/contact/${lantern.runners.get('Ines')?.memberId}`;
+	expect((await phone.get(contact)).status()).toBe(404);
+
+	const fields = { name: 'x', timeZone: 'UTC', units: 'km/h', paceUnits: 'min/km' };
+	await phone.send(`${lantern.path}/settings?/change`, { ...fields, emergencyNumber: '' });
+	await page.goto(lantern.path);
+	await expect(page.getByRole('button', { name: 'Start today’s outing' })).toHaveCount(0);
+	expect((await phone.send(`${lantern.path}?/start`)).status()).toBe(400);
+	await page.getByRole('link', { name: 'Write down the emergency number' }).click();
+	await page.getByLabel('Emergency number where you run').fill('112');
+	await page.getByRole('button', { name: 'Keep these changes' }).click();
+
+	await page.goto(lantern.path);
+	await page.getByRole('button', { name: 'Start today’s outing' }).click();
+	await expect(page.getByRole('link', { name: 'Emergency: call 112' })).toBeVisible();
+	await page.getByRole('link', { name: 'Emergency contact of Ines' }).click();
+	await expect(page.getByText("Maeve O'Neill")).toBeVisible();
+	await expect(page.getByRole('link', { name: 'Call +353871234567' })).toHaveAttribute(
+		'href',
+		'tel:+353871234567'
+	);
+	await page.goto(lantern.path);
+	await page.getByRole('button', { name: 'End the outing' }).click();
+	await expect(page.getByRole('button', { name: 'Start today’s outing' })).toBeVisible();
+	await expect(page.getByRole('link', { name: /Emergency contact/ })).toHaveCount(0);
+	expect((await phone.get(contact)).status()).toBe(404);
+
+	await become(page, runner);
+	await page.goto('/account');
+	await expect(page.getByText('Odile Marr (x) saw whom to call for you')).toHaveCount(1);
+	await page.getByRole('button', { name: 'Remove this contact' }).click();
+	await expect(page.getByLabel('Their number')).toHaveValue('');
+});
+
+test('an outing that nobody ends ends by itself after four hours', async ({
+	phone,
+	lantern,
+	house
+}) => {
+	await lantern.coach.send(`${lantern.path}?/add`, { name: 'Ines' });
+	await phone.lead(`${lantern.path}?/start`);
+	const isOn = async () => (await (await phone.get(lantern.path)).text()).includes('?/end');
+	await house.reopen({ minutesAhead: 239 });
+	expect(await isOn()).toBe(true);
+	await house.reopen({ minutesAhead: 241 });
+	expect(await isOn()).toBe(false);
+});
+
+test('names from a spreadsheet: looked at, mended, added whole, and taken away again', async ({
+	page,
+	phone,
+	lantern,
+	house
+}) => {
+	const kept = () => rowsOf(house, 'member').filter(({ group_id }) => group_id === lantern.groupId);
+	await page.goto(`${lantern.path}/import`);
+	// Windows-1252, as older spreadsheets write it: 0x92 is ’, 0xE1 is á (WHATWG Encoding, M).
+	const bytes = Buffer.from(
+		'Name;Town\r\nSiobh\xE1n O\x92Neill;Cork\r\n;Cork\r\nInes;\r\n',
+		'latin1'
+	);
+	const file = { name: 'runners.csv', mimeType: 'text/csv', buffer: bytes };
+	await page.getByLabel('File with names').setInputFiles(file);
+	await page.getByRole('button', { name: 'Look at the names' }).click();
+	await expect(page.getByText('Line 3: there is no name.')).toBeVisible();
+	await expect(page.getByText('so we guessed (Windows-1252)')).toBeVisible();
+	await expect(page.getByText('Siobhán O’Neill', { exact: true })).toBeVisible();
+	await expect(page.getByRole('button', { name: /^Add/ })).toHaveCount(0);
+	expect(kept()).toHaveLength(0);
+	// Nor does a form that skips the look.
+	const skipped = await phone.send(`${lantern.path}/import?/add`, { text: 'Ines\n—' });
+	expect(skipped.status()).toBe(400);
+	expect(kept()).toHaveLength(0);
+
+	const list = page.getByLabel('The list as we read it');
+	await list.fill((await list.inputValue()).replace('\n;Cork', '\nفاطمة;Cork'));
+	await page.getByRole('button', { name: 'Look again' }).click();
+	await page.getByRole('button', { name: 'Add these 3 names' }).click();
+	await expect(page).toHaveURL(lantern.coach.url + lantern.path);
+	expect(await names(page)).toEqual(['Ines', 'Siobhán O’Neill', 'فاطمة']);
+
+	const many = Array.from({ length: 10_000 }, (_, i) => `Runner ${i}`).join('\n');
+	await page.goto(`${lantern.path}/import`);
+	await page
+		.getByLabel('File with names')
+		.setInputFiles({ name: 'club.csv', mimeType: 'text/csv', buffer: Buffer.from(many) });
+	await page.getByRole('button', { name: 'Look at the names' }).click();
+	await expect(page.getByRole('alert')).toContainText('This list has 10000 names. At most 500');
+	expect(kept()).toHaveLength(3);
+
+	await phone.send(`${lantern.path}?/add`, { name: '=1+1' });
+	const taken = await phone.get(`${lantern.path}/export.csv`);
+	expect(taken.headers()['content-type']).toContain('text/csv');
+	const lines = (await taken.text()).split('\r\n');
+	expect(lines[0]).toBe('\uFEFFName,On the list since,Joined,Shares,Times here,Last here');
+	expect(lines[1]).toMatch(/^'=1\+1,\d{4}-\d\d-\d\d,,no,0,$/);
+	const all = (await (await phone.get(`${lantern.path}/export.json`)).json()) as {
+		members: readonly { name: string }[];
+	};
+	expect(all.members.map(({ name }) => name)).toContain('فاطمة');
+});
+
+test('a helper sees and leads; what an owner decides, and another coach’s group, are not there', async ({
+	phone,
+	lantern,
+	stranger
+}) => {
+	await lantern.join(await stranger(), 'Ines');
+	const member = `${lantern.path}/members/${lantern.runners.get('Ines')?.memberId}`;
+	const invited = await (await phone.send(`${lantern.path}/settings?/inviteCoach`)).text();
+	const link = /\/coach\/invited\/[\w-]+/.exec(invited)?.[0] ?? '';
+	const helper = new Phone(await stranger(), phone.url);
+	const words = { name: 'Bram Holt', qualification: '', password: 'four green umbrellas' };
+	await helper.send(`${link}?/signUp`, { ...words, email: 'bram@lantern.example' });
+	await helper.send('/coach/sign-in', { ...words, email: 'bram@lantern.example', stay: 'yes' });
+	for (const path of ['', '/settings', '/invite', '/import', '/attendance']) {
+		expect((await helper.get(lantern.path + path)).status(), path).toBe(200);
+	}
+	expect((await helper.get(member)).status()).toBe(200);
+	expect(await helper.lead(`${lantern.path}?/start`)).toBe(lantern.path);
+	for (const path of ['/export.csv', '/export.json']) {
+		expect((await helper.get(lantern.path + path)).status(), path).toBe(404);
+	}
+	for (const [path, fields] of [
+		['/settings?/delete', { sure: 'yes' }],
+		['/settings?/inviteCoach', {}],
+		['/invite?/make', { endsOn: '2030-01-01' }]
+	] as const) {
+		expect((await helper.send(lantern.path + path, fields)).status(), path).toBe(404);
+	}
+	expect((await helper.send(`${member}?/remove`, { sure: 'yes' })).status()).toBe(404);
+
+	await helper.send(`${lantern.path}/settings?/leave`);
+	const runner = lantern.runners.get('Ines')?.phone;
+	for (const path of ['', '/settings', '/invite', '/import', '/attendance', '/export.csv']) {
+		expect((await helper.get(lantern.path + path)).status(), path).toBe(404);
+		expect((await runner?.get(lantern.path + path))?.status(), path).toBe(303);
+	}
+	expect((await helper.get(member)).status()).toBe(404);
+	expect((await helper.send(`${lantern.path}?/add`, { name: 'x' })).status()).toBe(404);
+	expect((await phone.get(`/coach/${'0'.repeat(8)}`)).status()).toBe(404);
+});

@@ -1,0 +1,97 @@
+import { expect, test } from './lantern-street.ts';
+import type { Page } from '@playwright/test';
+import { Phone } from './phone.ts';
+import { rowsOf } from './rows.ts';
+import { answer, baseline, begin, leadsTo, ready } from './walk.ts';
+
+// Our own rules, no source.
+
+const heading = (page: Page) => page.getByRole('heading', { level: 1 });
+const cookieNames = async (page: Page) =>
+	(await page.context().cookies()).map(({ name }) => name).sort();
+
+test('a tablet goes round: one after the other answers, joins, and leaves nothing behind', async ({
+	page,
+	phone,
+	lantern,
+	house
+}) => {
+	await page.goto(`${lantern.path}/invite`);
+	await page.getByRole('button', { name: 'Share this tablet' }).click();
+	await expect(heading(page)).toHaveText('Lantern Street beginners: your turn');
+	// The coach is signed out of it: nobody walks from here to the roster.
+	await page.goto(lantern.path);
+	await expect(page).toHaveURL(/\/coach\/sign-in/);
+	await page.goto(`/tablet/${lantern.groupId}`);
+
+	await page.getByRole('link', { name: 'Begin' }).click();
+	await ready(page);
+	await phone.screen(leadsTo.askFirst);
+	await page.goto('/screening/result');
+	await expect(heading(page)).toHaveText('Ask first');
+	await page.getByRole('link', { name: 'Go on and join' }).click();
+	await page.getByLabel('Your name').fill('راشد');
+	await page.getByLabel('I agree that the coaches').check();
+	await page.getByRole('button', { name: 'Join, and clear this tablet' }).click();
+	await expect(heading(page)).toHaveText('Done: hand the tablet back');
+	expect(await cookieNames(page)).toEqual(['shared_tablet']);
+	await page.goBack();
+	expect(await page.content()).not.toContain('راشد');
+	for (const path of ['/screening/result', '/account', '/bands']) {
+		await page.goto(path);
+		expect(await page.content()).not.toMatch(/Ask first|راشد|ankle/);
+	}
+
+	// Somebody begins and goes away; the next one does not go on where they stopped.
+	await page.goto(`/tablet/${lantern.groupId}`);
+	await page.getByRole('link', { name: 'Begin' }).click();
+	await begin(page);
+	await answer(page, baseline);
+	const before = rowsOf(house, 'user').length;
+	await page.getByRole('button', { name: 'Clear it for the next person' }).click();
+	await expect(heading(page)).toHaveText('Done: hand the tablet back');
+	expect(rowsOf(house, 'user')).toHaveLength(before - 1);
+	await page.getByRole('link', { name: 'Next person' }).click();
+
+	await page.getByRole('link', { name: 'Begin' }).click();
+	await expect(page).toHaveURL(/\/screening$/);
+	await phone.screen();
+	await page.goto('/screening/result');
+	await page.getByRole('link', { name: 'Go on and join' }).click();
+	await page.getByLabel('Your name').fill("D'Arcy");
+	await page.getByLabel('I agree that the coaches').check();
+	await page.getByRole('button', { name: 'Join, and clear this tablet' }).click();
+	await page.getByRole('link', { name: 'Next person' }).click();
+	await page.getByRole('button', { name: 'Stop sharing this tablet' }).click();
+	await expect(heading(page)).toHaveText('This tablet is not shared right now');
+	expect(await cookieNames(page)).toEqual([]);
+
+	await page.getByRole('link', { name: 'Coach: sign in' }).click();
+	await ready(page);
+	await page.getByLabel('E-mail').fill('odile@lantern.example');
+	await page.getByLabel('Password').fill('seven blue kettles');
+	await page.getByRole('button', { name: 'Sign in', exact: true }).click();
+	await page.goto(lantern.path);
+	await expect(page.getByRole('row').filter({ hasText: 'راشد' })).toContainText('not today');
+	await expect(page.getByRole('row').filter({ hasText: "D'Arcy" })).toContainText('may run');
+});
+
+test('what clears a tablet tells the browser so, and nobody turns one on without being its coach', async ({
+	lantern,
+	phone,
+	stranger
+}) => {
+	const other = new Phone(await stranger(), phone.url);
+	const tablet = `/tablet/${lantern.groupId}`;
+	expect((await other.send(`${lantern.path}/invite?/tablet`)).status()).toBe(403);
+	expect((await other.send(`${tablet}?/clear`)).status()).toBe(404);
+	expect(await (await other.get(tablet)).text()).toContain('not shared right now');
+	expect(await (await other.get(tablet)).text()).not.toContain('Lantern Street');
+
+	expect(await phone.lead(`${lantern.path}/invite?/tablet`)).toBe(tablet);
+	const answer = await phone.send(`${tablet}?/clear`);
+	expect(answer.headers()['clear-site-data']).toBe('"cache", "storage"');
+	expect(answer.headers().location).toBe(`${tablet}/done`);
+	// A browser that is shared for one group joins no other by its address.
+	expect((await phone.send('/tablet/another?/clear')).status()).toBe(404);
+});
