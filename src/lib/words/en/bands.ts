@@ -112,7 +112,7 @@ export const bands = {
 	walkPlan:
 		'You plan to walk only, so there is no run here. Brisk walking is a full goal of its own.',
 	walkOnly:
-		'Your result is walking only. Each run is a brisk walk here, and that is a full goal of its own.',
+		'Your result is walking only, so there are brisk walks here instead of runs. Brisk walking is a full goal of its own.',
 	estimates:
 		'These are estimates. A maximum worked out from age is ten beats or more off for nearly two people in five, so how you can talk comes first, the pulse second. Hatched edges: your true limit may lie there.',
 	estimatesTested:

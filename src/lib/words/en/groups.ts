@@ -3,7 +3,6 @@ export const desk = {
 	groups: 'Groups',
 	runners: 'Runners',
 	bands: 'Bands',
-	print: 'Print',
 	settings: 'Group',
 	madeUp: 'This group is made up. Nobody in it is real.'
 };
@@ -34,7 +33,7 @@ export const groupFields = {
 	paceUnits: 'Pace in',
 	emergencyNumber: 'Emergency number where you run',
 	emergencyNumberHint: (known: string) =>
-		`We never guess it. ${known}. Until it is here, no outing starts and nothing is printed.`,
+		`We never guess it. ${known}. Until it is here, no outing starts.`,
 	meetingPoint: 'Meeting point',
 	meetingPointHint: 'So that help finds you: an address, or what stands beside it.',
 	defibrillator: 'Nearest defibrillator',

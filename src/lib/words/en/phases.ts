@@ -28,7 +28,7 @@ export const phases: Record<PhaseKind, { name: string; line: string; feel: strin
 	'cool-down-walk': {
 		name: 'Cool-down walk',
 		line: 'I could sing the chorus if nobody were listening.',
-		feel: 'Slower and slower. Do not stop dead after running.'
+		feel: 'Slower and slower. Do not stop all at once.'
 	}
 };
 

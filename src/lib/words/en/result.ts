@@ -172,7 +172,7 @@ export const result = {
 		'You wrote down advice that says: nothing yet, not before you are seen again. It closes until you remove it, when you have been seen.',
 	contestTitle: 'If you think this is wrong',
 	contest: [
-		'Look at your answers: you can answer again at any time.',
+		'You can answer again at any time.',
 		'Ask a doctor, or talk with your coach. A person, not this form, has the last word on what is right for you, and a coach can offer another way without this app.',
 		'Nobody has to use this form.'
 	],

@@ -21,7 +21,7 @@ export const safety = {
 	rest: [
 		'Dizzy, light-headed, pale or sick: sit or lie down. Not better in 15 minutes: get urgent care.',
 		'Diabetes, and shaky or sweaty: fast sugar if you can swallow. Not better in 15 minutes, or drowsy: call for help.',
-		'Wheeze or a tight chest: use your own reliever and rest.',
+		'If you have asthma and wheeze: use your own reliever and rest. If it does not ease, call for help.',
 		'Leg pain that comes with walking and goes with rest.',
 		'Sharp, new or growing pain in a joint, bone or muscle, or a limp: no running. Walk home if it does not hurt. See a physiotherapist or doctor if it is not better in a few days.'
 	],
