@@ -43,6 +43,7 @@ export type PulseView =
 	| { readonly kind: 'not-yet'; readonly why: 'not-known' | 'measure-again' }
 	| {
 			readonly kind: 'on';
+			readonly careTeamLimit: number | null;
 			readonly restingBpm: number;
 			readonly mornings: number;
 			readonly maximumBpm: number;
@@ -67,6 +68,7 @@ export function pulseView(basis: PulseBasis): PulseView {
 		case 'on':
 			return {
 				kind: 'on',
+				careTeamLimit: basis.careTeamLimitBpm,
 				restingBpm: whole(basis.resting.bpm),
 				mornings: basis.resting.mornings,
 				maximumBpm: whole(basis.maximum.bpm),

@@ -86,6 +86,7 @@ export const bands = {
 		methods: 'All formulas and their sources'
 	},
 	careLimit: (bpm: number) => `Limit from your care team: ${bpm} beats a minute.`,
+	careLimitHintOn: 'Stay under it all the time. No band here goes over it.',
 	careLimitHint: 'Stay under it all the time. It is the only pulse number that counts for you.',
 	pulseOff:
 		'There are no pulse numbers here, because they could be wrong for you. Go by the line and by how it feels.',
