@@ -88,10 +88,12 @@ function run(program: string, parameters: readonly string[]): void {
 	const [command, ...rest] = root
 		? ['runuser', '-u', 'postgres', '--', program, ...parameters]
 		: [program, ...parameters];
-	const { status, stderr } = spawnSync(command ?? program, rest, {
+	const { status, stderr, error } = spawnSync(command ?? program, rest, {
 		cwd: '/',
+		// runuser is a program for administrators, which a short PATH leaves out.
+		env: { ...process.env, PATH: `${process.env.PATH ?? ''}:/usr/sbin:/sbin` },
 		encoding: 'utf8',
 		stdio: ['ignore', 'ignore', 'pipe']
 	});
-	if (status !== 0) throw new Error(`${program} failed: ${stderr}`);
+	if (status !== 0) throw new Error(`${program} failed: ${error?.message ?? stderr}`);
 }
