@@ -1,10 +1,19 @@
+import { base } from '$app/paths';
 import type { Handle } from '@sveltejs/kit';
+import { readingPages } from './reading-pages.ts';
 
-/** Puts the language and the chosen light on the page before it is sent, so that nothing flickers. */
+const SEEN_AGAIN = `<script src="${base}/seen-again.js" defer></script>`;
+
+/**
+ * Puts the language and the chosen light on the page before it is sent, so that nothing flickers,
+ * and on all but reading pages the short script that asks again for a page brought back from memory.
+ */
 export const pageLook: Handle = ({ event, resolve }) => {
 	const theme = event.cookies.get('theme');
 	const chosen = theme === 'light' || theme === 'dark' ? `data-theme="${theme}"` : '';
+	const script = readingPages.has(event.route.id ?? '') ? '' : SEEN_AGAIN;
 	return resolve(event, {
-		transformPageChunk: ({ html }) => html.replace('%lang%', 'en').replace('%theme%', chosen)
+		transformPageChunk: ({ html }) =>
+			html.replace('%lang%', 'en').replace('%theme%', chosen).replace('%seen-again%', script)
 	});
 };
