@@ -13,6 +13,7 @@ import * as drafts from '$lib/server/drafts.ts';
 import * as events from '$lib/server/events.ts';
 import * as groups from '$lib/server/groups.ts';
 import * as memberships from '$lib/server/memberships.ts';
+import * as outingPlans from '$lib/server/outing-plans.ts';
 import * as passkeys from '$lib/server/passkeys.ts';
 import * as profiles from '$lib/server/profiles.ts';
 import * as roster from '$lib/server/roster.ts';
@@ -25,6 +26,7 @@ import * as wellAgain from '$lib/server/well-again.ts';
 import { enter, makeCoach, makeGroup } from './coached-group.ts';
 import { DATABASES, DAY, freshKey, inHouse, NOW, type InHouse } from './in-house.ts';
 import { screened, ZONE } from './sample.ts';
+import { unevenRuns } from './sample-outing.ts';
 
 const CODE_KEY = Buffer.alloc(32, 7);
 
@@ -36,7 +38,8 @@ const NOT_A_RUNNERS = new Set([
 	...['rateLimit', 'vault_check', 'house_setting'],
 	...['coach', 'coach_invitation', 'group_coach', 'running_group'],
 	...['group_invitation', 'group_outing', 'attendance'],
-	...['band_setting', 'band_doubt', 'advice_confirmation']
+	...['band_setting', 'band_doubt', 'advice_confirmation'],
+	...['outing_plan_version', 'programme', 'planned_outing', 'member_step']
 ]);
 
 /** Puts a row of this runner into every table that can hold one. */
@@ -56,6 +59,7 @@ async function fill(here: InHouse): Promise<string> {
 	await profiles.save(database, vault, runner, profile, NOW);
 	await settings.save(database, runner, { name: NAME, theme: 'dark' });
 	await deviceCodes.create(database, CODE_KEY, runner, NOW);
+	await outingPlans.create(database, { runnerId: runner }, unevenRuns, NOW);
 	await signInRows(here, runner);
 	await inGroup(here, runner);
 	return runner;
@@ -163,6 +167,7 @@ describe.each(DATABASES)('an account on %s', (type) => {
 			advice: [{ limitBpm: 111 }],
 			wellAgain: ['2026-11-25'],
 			walks: ['2026-11-25'],
+			ownOutings: [{ outing: unevenRuns, revision: 1 }],
 			profile: { weightKilograms: 71.5 },
 			groups: [{ groupName: 'Lantern Street beginners', name: NAME }],
 			emergencyContact: { name: MARKER, phone: '112' },
@@ -220,6 +225,8 @@ describe.each(DATABASES)('an account on %s', (type) => {
 			adviceConfirmations: [],
 			bandsSet: [],
 			bandDoubts: [],
+			ownOutings: [],
+			programmeSteps: [],
 			wellAgain: [],
 			walks: [],
 			profile: profiles.EMPTY,

@@ -11,7 +11,9 @@ import { checkpoint } from './database/checkpoint.ts';
 import type { Database } from './database/tables.ts';
 import * as drafts from './drafts.ts';
 import * as events from './events.ts';
+import * as memberSteps from './member-steps.ts';
 import * as memberships from './memberships.ts';
+import * as outingPlans from './outing-plans.ts';
 import * as passkeys from './passkeys.ts';
 import * as profiles from './profiles.ts';
 import * as readings from './readings.ts';
@@ -46,6 +48,8 @@ export async function exportAll(
 		adviceConfirmations: await adviceConfirmations.ofRunner(database, runnerId),
 		bandsSet: await bandsSet.forRunner(database, runnerId),
 		bandDoubts: await bandDoubts.ofRunner(database, runnerId),
+		ownOutings: await outingPlans.list(database, { runnerId }),
+		programmeSteps: await memberSteps.ofRunner(database, runnerId),
 		wellAgain: await wellAgain.list(database, runnerId),
 		walks: await walks.list(database, runnerId),
 		profile: await profiles.load(database, vault, runnerId),

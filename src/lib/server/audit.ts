@@ -30,7 +30,8 @@ export type AuditWhat =
 	| 'contact.read'
 	| 'bands.set'
 	| 'advice.confirmed'
-	| 'advice.unconfirmed';
+	| 'advice.unconfirmed'
+	| 'step.set';
 
 export type AuditDetail = Readonly<Record<string, string | number>>;
 

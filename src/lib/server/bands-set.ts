@@ -31,11 +31,11 @@ export async function forRunner(
 }
 
 /**
- * Deletes what was set for, and said by, whoever left a group or deleted their account. No page shows
- * it any more from the moment of leaving.
+ * Deletes what was set for, and said by, whoever left a group or deleted their account, and where
+ * they stood in its programme. No page shows it any more from the moment of leaving.
  */
 export async function forgetOfGone(database: Kysely<Database>): Promise<void> {
-	for (const table of ['band_setting', 'band_doubt'] as const) {
+	for (const table of ['band_setting', 'band_doubt', 'member_step'] as const) {
 		await database
 			.deleteFrom(table)
 			.where('member_id', 'in', ({ selectFrom }) =>

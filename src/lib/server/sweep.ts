@@ -1,6 +1,7 @@
 import type { Kysely } from 'kysely';
 import * as bandsSet from './bands-set.ts';
 import type { Database } from './database/tables.ts';
+import * as outingPlans from './outing-plans.ts';
 import * as readings from './readings.ts';
 import { forgetMembersOfGone } from './unreachable.ts';
 
@@ -22,6 +23,7 @@ export async function sweep(database: Kysely<Database>, now: number): Promise<vo
 	await bandsSet.forgetOfGone(database);
 	await forgetMembersOfGone(database);
 	await readings.sweep(database, now);
+	await outingPlans.sweep(database, now);
 }
 
 /**

@@ -6,6 +6,7 @@ import * as urgentAnswer from './migrations/0003-urgent-answer.ts';
 import * as answeringAgain from './migrations/0004-answering-again.ts';
 import * as walks from './migrations/0005-walks.ts';
 import * as groups from './migrations/0006-groups.ts';
+import * as outings from './migrations/0007-outings.ts';
 import type { Database } from './tables.ts';
 
 /** In order. A migration that was released is never edited: a change is a new one. */
@@ -15,7 +16,8 @@ const MIGRATIONS: Readonly<Record<string, Migration>> = {
 	'0003-urgent-answer': urgentAnswer,
 	'0004-answering-again': answeringAgain,
 	'0005-walks': walks,
-	'0006-groups': groups
+	'0006-groups': groups,
+	'0007-outings': outings
 };
 
 /** Brings the database to the newest shape. Several processes may call it at once. */

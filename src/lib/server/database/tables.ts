@@ -1,6 +1,7 @@
 import type { ColumnType } from 'kysely';
 import type { LocalDate } from '../../screening/types.ts';
 import type { GroupTables } from './group-tables.ts';
+import type { OutingTables } from './outing-tables.ts';
 
 /** Epoch milliseconds in a bigint column; both drivers read it back as a number. */
 type Milliseconds = number;
@@ -138,4 +139,5 @@ interface HouseTables {
 	vault_check: { id: string; key_id: string; sealed: Sealed };
 }
 
-export interface Database extends SignInTables, RunnerTables, HouseTables, GroupTables {}
+export interface Database
+	extends SignInTables, RunnerTables, HouseTables, GroupTables, OutingTables {}

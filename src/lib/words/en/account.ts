@@ -46,7 +46,8 @@ export const account = {
 		'contact.read': 'A coach looked up whom to call for you',
 		'bands.set': 'A coach set a band for you',
 		'advice.confirmed': 'A coach confirmed advice that you wrote down',
-		'advice.unconfirmed': 'A coach took the confirmation of advice back'
+		'advice.unconfirmed': 'A coach took the confirmation of advice back',
+		'step.set': 'A coach changed your place in the programme'
 	} as Record<string, string>,
 	empty: 'Nothing yet.',
 	exportTitle: 'Take your data with you',

@@ -1,0 +1,108 @@
+import type { Kysely, Selectable } from 'kysely';
+import * as audit from './audit.ts';
+import type { Coach } from './coaches.ts';
+import type { Database } from './database/tables.ts';
+import * as members from './members.ts';
+
+/** Where a member stands in the group's programme. */
+export interface MemberStep {
+	readonly memberId: string;
+	/** Outings behind the group below zero, ahead of it above. */
+	readonly outingsAhead: number;
+	readonly setAt: number;
+	readonly setByName: string;
+}
+
+/** As long as the longest programme: 20 weeks of 4 outings. */
+export const FARTHEST_STEP = 80;
+
+/** Only those who stand elsewhere than the group; empty for who is not a coach of it. */
+export async function list(
+	database: Kysely<Database>,
+	coachId: string,
+	groupId: string
+): Promise<MemberStep[]> {
+	const rows = await database
+		.selectFrom('member_step')
+		.innerJoin('programme', 'programme.id', 'member_step.programme_id')
+		.innerJoin('group_coach', 'group_coach.group_id', 'programme.group_id')
+		.where('group_coach.coach_id', '=', coachId)
+		.where('programme.group_id', '=', groupId)
+		.where('programme.ended_at', 'is', null)
+		.selectAll('member_step')
+		.execute();
+	return rows.map(stepOf);
+}
+
+/** Where a runner stands in the programmes of their groups, for the runner's own data file. */
+export async function ofRunner(
+	database: Kysely<Database>,
+	runnerId: string
+): Promise<MemberStep[]> {
+	const rows = await database
+		.selectFrom('member_step')
+		.innerJoin('member', 'member.id', 'member_step.member_id')
+		.where('member.runner_id', '=', runnerId)
+		.selectAll('member_step')
+		.orderBy('set_at')
+		.orderBy('member_id')
+		.execute();
+	return rows.map(stepOf);
+}
+
+/**
+ * Puts a member at another place of the programme than the group; zero puts them back. Whoever leads
+ * may. The runner finds it in their own list of what happened.
+ * @throws RangeError for what is no whole number of outings of a programme
+ */
+export async function set(
+	database: Kysely<Database>,
+	coach: Pick<Coach, 'coachId' | 'name'>,
+	groupId: string,
+	{ memberId, outingsAhead }: Pick<MemberStep, 'memberId' | 'outingsAhead'>,
+	now: number
+): Promise<'set' | 'not-found'> {
+	if (!Number.isInteger(outingsAhead) || Math.abs(outingsAhead) > FARTHEST_STEP) {
+		throw new RangeError('set requires whole outings of a programme');
+	}
+	return database.transaction().execute(async (step) => {
+		const member = await members.find(step, coach.coachId, groupId, memberId);
+		const programme = await step
+			.selectFrom('programme')
+			.select('id')
+			.where('group_id', '=', groupId)
+			.where('ended_at', 'is', null)
+			.executeTakeFirst();
+		if (member === null || programme === undefined) return 'not-found';
+		const at = { programme_id: programme.id, member_id: memberId };
+		const words = { outings_ahead: outingsAhead, set_at: now, set_by_name: coach.name };
+		if (outingsAhead === 0) {
+			await step
+				.deleteFrom('member_step')
+				.where('programme_id', '=', programme.id)
+				.where('member_id', '=', memberId)
+				.execute();
+		} else {
+			await step
+				.insertInto('member_step')
+				.values({ ...at, ...words })
+				.onConflict((conflict) =>
+					conflict.columns(['programme_id', 'member_id']).doUpdateSet(words)
+				)
+				.execute();
+		}
+		if (member.runnerId !== null) {
+			await audit.record(step, member.runnerId, now, 'step.set', { groupId, outingsAhead });
+		}
+		return 'set';
+	});
+}
+
+function stepOf(row: Selectable<Database['member_step']>): MemberStep {
+	return {
+		memberId: row.member_id,
+		outingsAhead: row.outings_ahead,
+		setAt: row.set_at,
+		setByName: row.set_by_name
+	};
+}

@@ -1,0 +1,96 @@
+import type { Selectable } from 'kysely';
+import { z } from 'zod';
+import type { Outing } from '../outing/outing.ts';
+import type { LocalDate } from '../screening/types.ts';
+import type { Database } from './database/tables.ts';
+import { outingOf, readJson } from './outing-shape.ts';
+import { localDate } from './shapes.ts';
+import { Unreadable } from './vault.ts';
+
+/** What a programme was made from. Its generator reads it again. */
+export type ProgrammeInputs = Readonly<Record<string, unknown>>;
+
+export interface ProgrammeWords {
+	readonly inputs: ProgrammeInputs;
+	readonly startsOn: LocalDate;
+	/** 1 for Monday to 7 for Sunday, in order. */
+	readonly weekdays: readonly number[];
+	/** Dates on which there is no outing, in order. */
+	readonly holidays: readonly LocalDate[];
+}
+
+export interface Programme extends ProgrammeWords {
+	readonly id: string;
+	/** Counts up from 1 with each change. */
+	readonly revision: number;
+	readonly changedAt: number;
+	readonly changedByName: string;
+}
+
+export type PlannedState = Database['planned_outing']['state'];
+
+/** An outing of a group on a day, as it was when it was planned. */
+export interface PlannedOuting {
+	readonly id: string;
+	readonly programmeId: string | null;
+	/** Its place in the programme, from 1; null for an outing by itself. */
+	readonly number: number | null;
+	readonly week: number | null;
+	readonly onDate: LocalDate;
+	readonly outing: Outing;
+	readonly state: PlannedState;
+}
+
+const json = z.json();
+const words = z.strictObject({
+	inputs: z.record(z.string(), json),
+	weekdays: z.array(z.int().min(1).max(7)).min(1).max(7),
+	holidays: z.array(localDate).max(400)
+});
+
+/** @throws Unreadable */
+export function programmeOf(row: Selectable<Database['programme']>): Programme {
+	const read = words.safeParse({
+		inputs: readJson(row.inputs, 'programme'),
+		weekdays: readJson(row.weekdays, 'programme'),
+		holidays: readJson(row.holidays, 'programme')
+	});
+	if (!read.success) throw new Unreadable('programme');
+	return {
+		...read.data,
+		id: row.id,
+		startsOn: row.starts_on,
+		revision: row.revision,
+		changedAt: row.changed_at,
+		changedByName: row.changed_by_name
+	};
+}
+
+/** @throws ZodError for what is no programme */
+export function programmeColumns({ startsOn, ...rest }: ProgrammeWords) {
+	const { inputs, weekdays, holidays } = words.parse(rest);
+	return {
+		starts_on: localDate.parse(startsOn),
+		inputs: JSON.stringify(inputs),
+		weekdays: JSON.stringify(weekdays),
+		holidays: JSON.stringify(holidays)
+	};
+}
+
+type PlannedRow = Pick<
+	Selectable<Database['planned_outing']>,
+	'id' | 'programme_id' | 'number' | 'week' | 'on_date' | 'outing' | 'state'
+>;
+
+/** @throws Unreadable */
+export function plannedOf(row: PlannedRow): PlannedOuting {
+	return {
+		id: row.id,
+		programmeId: row.programme_id,
+		number: row.number,
+		week: row.week,
+		onDate: row.on_date,
+		outing: outingOf(row.outing, 'planned_outing'),
+		state: row.state
+	};
+}
