@@ -9,10 +9,13 @@ const modules = import.meta.glob<Record<string, unknown>>(
 	'../../src/lib/{physiology,screening,outing,recording,guidance}/**/*.ts'
 );
 
-/** What the file itself exports, over what its neighbours in the same folder do. */
+const folderOf = (path: string) => path.slice(0, path.lastIndexOf('/') + 1);
+
+/** What the file itself exports, over what its neighbours and those of the folders around do. */
 async function namesFor(path: string): Promise<Record<string, unknown>> {
-	const folder = path.slice(0, path.lastIndexOf('/') + 1);
-	const neighbours = Object.keys(modules).filter((other) => other.startsWith(folder));
+	const neighbours = Object.keys(modules)
+		.filter((other) => path.startsWith(folderOf(other)) || other.startsWith(folderOf(path)))
+		.sort((one, other) => folderOf(one).length - folderOf(other).length);
 	const loaded = await Promise.allSettled(neighbours.map(async (other) => modules[other]?.()));
 	const exported = loaded.map((result) => (result.status === 'fulfilled' ? result.value : {}));
 	return Object.assign({}, ...exported, await modules[path]?.());
