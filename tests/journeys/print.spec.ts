@@ -61,7 +61,10 @@ test('the doctor reads what was left ticked, and none of the buttons', async ({ 
 	await expect(page.getByRole('button')).toHaveCount(0);
 });
 
-test('the signs to stop are one sheet to pin up, and the bands two', async ({ page, phone }) => {
+test('the signs to stop are one sheet to pin up, the bands and a lesson two', async ({
+	page,
+	phone
+}) => {
 	await phone.screen();
 	await phone.measureResting(68, todayIn('UTC'));
 	for (const paper of papers) {
@@ -69,5 +72,7 @@ test('the signs to stop are one sheet to pin up, and the bands two', async ({ pa
 		expect(await print(page, paper), `signs to stop on ${paper}`).toBe(1);
 		await page.goto('/bands');
 		expect(await print(page, paper), `bands on ${paper}`).toBe(2);
+		await page.goto('/learn/teach');
+		expect(await print(page, paper), `the lesson and its texts on ${paper}`).toBe(2);
 	}
 });

@@ -43,6 +43,15 @@ export const walks: readonly Walk[] = [
 				await page.goto(path);
 				await look(path, page);
 			}
+			for (const path of ['/learn', '/learn/scale', '/learn/one-breath', '/learn/teach']) {
+				await page.goto(path);
+				await look(path, page);
+			}
+			await page.goto('/learn/talk');
+			await ready(page);
+			await look('/learn/talk', page);
+			await page.getByRole('button', { name: 'Start reading' }).click();
+			await look('/learn/talk: reading', page);
 			await page.goto('/screening/result');
 			await look('result: none yet', page);
 			await page.goto('/account');

@@ -12,7 +12,7 @@ import { leadsTo } from './walk.ts';
 /** The lines that ask again for a page that the back button brings from memory. */
 const ASKING_AGAIN = 500;
 const SCRIPT = 60_000;
-const SCRIPT_WITH_CHART = 110_000;
+const SCRIPT_WITH_CHART = 120_000;
 const STYLES = 6_000;
 const FONTS = 95_000;
 const PAGE = 12_000;

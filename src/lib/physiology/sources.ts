@@ -226,6 +226,33 @@ export const sources = {
 		'10.1519/jsc.0b013e3181c02bce',
 		'14 sedentary adults, treadmill; abstract.'
 	),
+	foster2008: source(
+		'seen',
+		'Foster C, Porcari JP, Anderson J, et al.',
+		2008,
+		'The Talk Test as a marker of exercise training intensity',
+		'J Cardiopulm Rehabil Prev 28(1):24-30',
+		null,
+		'Talk takes over two minutes to turn, and errors are on the side of passing; abstract. Pages from memory.'
+	),
+	schroeder2017: source(
+		'seen',
+		'Schroeder MM, Foster C, Porcari JP, Mikat RP',
+		2017,
+		'Effects of speech passage length on accuracy of predicting metabolic thresholds using the talk test',
+		'Kinesiology 49(1)',
+		null,
+		'18 healthy adults on a cycle, texts of 31, 62 and 93 words; abstract. Volume from memory.'
+	),
+	porcari2018: source(
+		'seen',
+		'Porcari JP, Falck-Wiese K, Suckow-Stenger S, et al.',
+		2018,
+		'Comparison of the talk test and percent heart rate reserve for exercise prescription',
+		'Kinesiology 50(1):3-10',
+		null,
+		'44 inactive adults, ten weeks; abstract.'
+	),
 	quinn2011: source(
 		'seen',
 		'Quinn TJ, Coons BA',

@@ -12,6 +12,7 @@ export const site = {
 	footer: {
 		label: 'About this app',
 		safety: 'Signs to stop',
+		learn: 'Learn the feel',
 		privacy: 'Privacy',
 		methods: 'Where the numbers come from',
 		link: 'Use on another phone',
