@@ -55,9 +55,9 @@ export const coachBands = {
 
 	form: {
 		legend: (part: string) => `Set the ${part.toLowerCase()}`,
-		lowPercent: 'From, % of reserve',
+		lowPercent: 'From, % reserve',
 		lowHint: 'Empty: anything under.',
-		highPercent: 'To, % of reserve',
+		highPercent: 'To, % reserve',
 		effortLow: 'Feels, from',
 		effortHigh: 'Feels, to',
 		effortHint: '0 is sitting, 10 is everything.',
