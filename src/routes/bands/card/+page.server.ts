@@ -1,0 +1,46 @@
+import { error, redirect } from '@sveltejs/kit';
+import { pulseShares } from '$lib/guidance/pulse-shares.ts';
+import { addDays, localDate } from '$lib/screening/calendar.ts';
+import * as effortBands from '$lib/server/effort-bands.ts';
+import { visitor } from '$lib/server/visitor.ts';
+import { longDate } from '$words/dates.ts';
+import type { PageServerLoad } from './$types';
+import { cardPhase } from '../card-phase.ts';
+import { unitsOf } from '../units-of.ts';
+
+export const load: PageServerLoad = async ({ locals: { house, runner, now }, cookies }) => {
+	const { access, guidance } = await effortBands.of(house, runner, now);
+	if (!access.allowed || !guidance.open) {
+		if ('fault' in access) error(503, { code: 'vault', message: 'vault' });
+		redirect(303, '/screening/result');
+	}
+	const { settings, timeZone, emergencyNumber } = await visitor(house, runner, cookies);
+	const { pulse, settlingIn, mayRun } = guidance;
+	const today = localDate(now, timeZone);
+	const set = guidance.phases.flatMap((phase) =>
+		phase.set.by === 'default' ? [] : phase.set.since
+	);
+	return {
+		printedOn: longDate(today),
+		setOn: set.length > 0 ? longDate(localDate(Math.max(...set), timeZone)) : null,
+		isEstimate: pulse.kind === 'on' && pulse.maximum.basis !== 'supervised-test',
+		card: {
+			name: settings.name,
+			may: !mayRun ? ('walk' as const) : access.pulse.on ? ('run' as const) : ('talk' as const),
+			until: longDate(access.validUntil),
+			settlingUntil:
+				settlingIn.kind === 'going-on' ? longDate(addDays(today, settlingIn.daysLeft)) : null,
+			phases: guidance.phases.map((phase) =>
+				cardPhase(
+					phase,
+					phase.pulse && pulse.kind === 'on' ? pulseShares(phase.pulse, pulse) : null,
+					unitsOf(settings)
+				)
+			),
+			careTeamLimit: pulse.kind === 'not-yet' ? null : pulse.careTeamLimitBpm,
+			emergencyNumber,
+			meetingPoint: null,
+			defibrillator: null
+		}
+	};
+};
