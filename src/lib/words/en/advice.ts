@@ -39,6 +39,10 @@ export const advice = {
 		'If they said “supervised exercise only” or set another limit, pick the choice that is never looser. Until you know, pick “nothing yet”.',
 	professional:
 		'A qualified exercise professional has a degree and a certificate in this. Ask to see it: a coach of a group is not one by that alone.',
+	confirmedBy: (name: string, qualification: string, date: string) =>
+		`Confirmed by ${name}, ${qualification}, on ${date}.`,
+	confirmedByBare: (name: string, date: string) =>
+		`Confirmed by ${name}, no qualification given, on ${date}.`,
 	notYet: 'Kept. It does not lift every reason: the result page says what is left.',
 	issues: {
 		missing: 'Please answer this.',

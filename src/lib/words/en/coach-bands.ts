@@ -170,10 +170,6 @@ export const coachBands = {
 		namedBare: (name: string) =>
 			`The runner will read: confirmed by ${name}, no qualification given.`,
 		confirm: 'Confirm this advice',
-		takeBack: 'Take it back',
-		confirmedBy: (name: string, qualification: string, date: string) =>
-			`Confirmed by ${name}, ${qualification}, on ${date}.`,
-		confirmedByBare: (name: string, date: string) =>
-			`Confirmed by ${name}, no qualification given, on ${date}.`
+		takeBack: 'Take it back'
 	}
 };

@@ -3,6 +3,7 @@ import { adviceForm } from '$lib/forms/advice.ts';
 import { readForm, type Typed } from '$lib/forms/read-form.ts';
 import type { Access } from '$lib/screening/access.ts';
 import { localDate } from '$lib/screening/calendar.ts';
+import * as adviceConfirmations from '$lib/server/advice-confirmations.ts';
 import { currentRuleset } from '$lib/screening/rulesets/index.ts';
 import { whoMayAdvise } from '$lib/screening/who-may-advise.ts';
 import * as advice from '$lib/server/advice.ts';
@@ -16,7 +17,14 @@ async function situation(event: Pick<RequestEvent, 'locals' | 'cookies'>) {
 	if (runner === null) redirect(303, '/screening/result');
 	const access = await standingOf(event);
 	const { timeZone } = await visitor(house, runner, event.cookies);
-	return { house, runner, now, coverable: coverableNow(access), today: localDate(now, timeZone) };
+	return {
+		house,
+		runner,
+		now,
+		coverable: coverableNow(access),
+		timeZone,
+		today: localDate(now, timeZone)
+	};
 }
 
 /** Reasons that stand and somebody may cover, and those covered already: newer advice may come. */
@@ -29,11 +37,22 @@ function coverableNow(access: Access): readonly Coverable[] {
 }
 
 export const load: PageServerLoad = async (event) => {
-	const { house, runner, coverable, today } = await situation(event);
+	const { house, runner, coverable, timeZone, today } = await situation(event);
+	const { database, vault } = house;
+	const confirmed = await adviceConfirmations.ofRunner(database, runner.runnerId);
 	return {
 		coverable: coverable.map(({ reason, roles }) => ({ id: reason, roles })),
 		today,
-		held: await advice.list(house.database, house.vault, runner.runnerId)
+		held: (await advice.list(database, vault, runner.runnerId)).map((one) => ({
+			...one,
+			confirmedBy: confirmed
+				.filter(({ adviceId }) => adviceId === one.id)
+				.map(({ coachName, qualification, confirmedAt }) => ({
+					coachName,
+					qualification,
+					on: localDate(confirmedAt, timeZone)
+				}))
+		}))
 	};
 };
 
