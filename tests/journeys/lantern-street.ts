@@ -8,7 +8,7 @@ import type { Answers } from './walk.ts';
 const COACH = { name: 'Odile Marr', qualification: 'Run leader, level 2' };
 const SIGN_IN = { email: 'odile@lantern.example', password: 'seven blue kettles' };
 
-/** A made-up group, its coach signed in on the test's own page. */
+/** A made-up group and its coach. */
 export class LanternStreet {
 	/** Who joined, by name. */
 	readonly runners = new Map<string, { phone: Phone; memberId: string }>();
@@ -67,6 +67,7 @@ export class LanternStreet {
 }
 
 interface Fixtures {
+	/** The page is the coach's at first. */
 	readonly lantern: LanternStreet;
 	/** Another phone, with cookies of its own. */
 	readonly stranger: () => Promise<APIRequestContext>;
@@ -82,8 +83,10 @@ export const test = base.extend<Fixtures, { house: House }>({
 		},
 		{ scope: 'worker' }
 	],
-	lantern: async ({ phone }, use) => {
-		await use(await LanternStreet.found(phone));
+	lantern: async ({ page, house, stranger }, use) => {
+		const lantern = await LanternStreet.found(new Phone(await stranger(), house.url));
+		await become(page, lantern.coach);
+		await use(lantern);
 	},
 	stranger: async ({ playwright }, use) => {
 		const opened: APIRequestContext[] = [];
