@@ -34,7 +34,7 @@ export const groupFields = {
 	paceUnits: 'Pace in',
 	emergencyNumber: 'Emergency number where you run',
 	emergencyNumberHint: (known: string) =>
-		`We never guess it. ${known}. Until it is here, no outing starts.`,
+		`We never guess it. ${known}. Until it is here, no outing starts and nothing is printed.`,
 	meetingPoint: 'Meeting point',
 	meetingPointHint: 'So that help finds you: an address, or what stands beside it.',
 	defibrillator: 'Nearest defibrillator',
