@@ -9,14 +9,14 @@ import { cardPhase } from '../card-phase.ts';
 import { unitsOf } from '../units-of.ts';
 
 export const load: PageServerLoad = async ({ locals: { house, runner, now }, cookies }) => {
-	const { access, guidance } = await effortBands.of(house, runner, now);
+	const { settings, timeZone, emergencyNumber } = await visitor(house, runner, cookies);
+	const today = localDate(now, timeZone);
+	const { access, guidance } = await effortBands.of(house, runner, now, today);
 	if (!access.allowed || !guidance.open) {
 		if ('fault' in access) error(503, { code: 'vault', message: 'vault' });
 		redirect(303, '/screening/result');
 	}
-	const { settings, timeZone, emergencyNumber } = await visitor(house, runner, cookies);
 	const { pulse, settlingIn, mayRun } = guidance;
-	const today = localDate(now, timeZone);
 	const set = guidance.phases.flatMap((phase) =>
 		phase.set.by === 'default' ? [] : phase.set.since
 	);
