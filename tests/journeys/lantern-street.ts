@@ -1,9 +1,13 @@
+import { randomUUID } from 'node:crypto';
 import type { APIRequestContext, Page } from '@playwright/test';
 import { plusDays, todayIn } from './days.ts';
 import { House } from './house.ts';
 import { Phone } from './phone.ts';
 import { expect, test as base } from './test.ts';
 import type { Answers } from './walk.ts';
+
+/** Each phone comes from an address of its own, so that many tests are not taken for many tries. */
+const ADDRESS_HEADER = 'x-phone-address';
 
 const COACH = { name: 'Odile Marr', qualification: 'Run leader, level 2' };
 const SIGN_IN = { email: 'odile@lantern.example', password: 'seven blue kettles' };
@@ -77,12 +81,15 @@ interface Fixtures {
 export const test = base.extend<Fixtures, { house: House }>({
 	house: [
 		async ({}, use) => {
-			const house = await House.build();
+			const house = await House.build({ env: { ADDRESS_HEADER } });
 			await use(house);
 			await house.tearDown();
 		},
 		{ scope: 'worker' }
 	],
+	extraHTTPHeaders: async ({}, use) => {
+		await use({ [ADDRESS_HEADER]: randomUUID() });
+	},
 	lantern: async ({ page, house, stranger }, use) => {
 		const lantern = await LanternStreet.found(new Phone(await stranger(), house.url));
 		await become(page, lantern.coach);
@@ -91,7 +98,9 @@ export const test = base.extend<Fixtures, { house: House }>({
 	stranger: async ({ playwright }, use) => {
 		const opened: APIRequestContext[] = [];
 		await use(async () => {
-			const context = await playwright.request.newContext();
+			const context = await playwright.request.newContext({
+				extraHTTPHeaders: { [ADDRESS_HEADER]: randomUUID() }
+			});
 			opened.push(context);
 			return context;
 		});
