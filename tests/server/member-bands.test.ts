@@ -160,7 +160,8 @@ describe.each(DATABASES)('a coach at the bands of the group on %s', (type) => {
 			id: memberId,
 			name: 'Gwen',
 			today: { open: false, word: 'not-joined' },
-			desk: null
+			desk: null,
+			course: { kind: 'no-course', why: 'closed' }
 		});
 		expect(await set(alone)).toBe('not-found');
 		const runner = await join(here, groupId);

@@ -4,6 +4,7 @@ import type { Access } from '../screening/access.ts';
 import { phaseBand, type PhaseBand } from './phase-band.ts';
 import type { RunnerProfile } from './profile.ts';
 import { pulseBasis, type OpenAccess, type PulseBasis } from './pulse-basis.ts';
+import { speedCapacityOf } from './runner-capacity.ts';
 import { setTarget } from './set-target.ts';
 import type { SetBand } from './settings-in-force.ts';
 
@@ -38,6 +39,7 @@ export function guide(
 	if (!access.allowed) return { open: false, code: access.code };
 	const settling = settlingIn(access.startEffort === 'moderate' && access.run, daysSinceEachWalk);
 	const pulse = pulseBasis(access, profile);
+	const capacity = speedCapacityOf(access, profile, pulse);
 	const kinds = phasesFor(access, settling);
 	return {
 		open: true,
@@ -46,7 +48,7 @@ export function guide(
 		pulse,
 		phases: kinds.map((kind) => {
 			const decided = setTarget(kind, set, access, settling);
-			return phaseBand(decided.target, decided.set, pulse, profile);
+			return phaseBand(decided.target, decided.set, pulse, capacity);
 		}),
 		care: access.advice
 	};

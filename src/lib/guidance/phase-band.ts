@@ -1,6 +1,5 @@
 import type { PhaseKind, PhaseTarget, TalkTarget } from '../outing/phase.ts';
-import { measuredCapacity } from '../physiology/capacity.ts';
-import type { RunnerProfile } from './profile.ts';
+import type { SpeedCapacity } from '../physiology/capacity.ts';
 import type { PulseBasis } from './pulse-basis.ts';
 import { pulseBand, type PulseBand } from './pulse-band.ts';
 import type { SetBy } from './set-target.ts';
@@ -24,11 +23,8 @@ export function phaseBand(
 	target: PhaseTarget,
 	set: SetBy,
 	basis: PulseBasis,
-	profile: RunnerProfile
+	capacity: SpeedCapacity | null
 ): PhaseBand {
-	const measured =
-		profile.supervisedCapacity === null ? null : measuredCapacity(profile.supervisedCapacity);
-	const capacity = measured?.kind === 'capacity' ? measured.capacity : null;
 	return {
 		kind: target.kind,
 		talk: target.talk,

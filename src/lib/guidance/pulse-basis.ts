@@ -7,6 +7,8 @@ import type { RunnerProfile } from './profile.ts';
 
 export type OpenAccess = Extract<Access, { allowed: true }>;
 
+type PulseProfile = Pick<RunnerProfile, 'mornings' | 'supervisedMaximumBpm'>;
+
 /** Whether this person may see beats a minute, and what they are reckoned from. */
 export type PulseBasis =
 	| {
@@ -28,7 +30,7 @@ export type PulseBasis =
  * Screening decides first, the resting pulse second. A maximum from a supervised test replaces the
  * one predicted from age.
  */
-export function pulseBasis(access: OpenAccess, profile: RunnerProfile): PulseBasis {
+export function pulseBasis(access: OpenAccess, profile: PulseProfile): PulseBasis {
 	if (!access.pulse.on) return { kind: 'off', ...offFor(access.pulse) };
 	const resting = restingFromMornings(profile.mornings);
 	switch (resting.kind) {
@@ -49,13 +51,18 @@ function offFor(pulse: { reasons: readonly string[]; careTeamLimitBpm: number | 
 	return { reasons: pulse.reasons, careTeamLimitBpm: pulse.careTeamLimitBpm };
 }
 
-function withMaximum(resting: Resting, access: OpenAccess, profile: RunnerProfile): PulseBasis {
-	const maximum =
-		profile.supervisedMaximumBpm === null
-			? ageMaximum(access.ageYears)
-			: testedMaximum(profile.supervisedMaximumBpm);
+function withMaximum(resting: Resting, access: OpenAccess, profile: PulseProfile): PulseBasis {
+	const maximum = maximumOf(access, profile);
 	const reserveBpm = maximum.bpm - resting.bpm;
 	if (reserveBpm < limits.reserveBpm.plausible.low)
 		return { kind: 'not-yet', why: 'measure-again' };
 	return { kind: 'on', resting, maximum, careTeamLimitBpm: access.pulse.careTeamLimitBpm };
+}
+
+/** The maximum of a supervised test, or else the one predicted from age. */
+export function maximumOf(
+	{ ageYears }: Pick<OpenAccess, 'ageYears'>,
+	{ supervisedMaximumBpm }: Pick<RunnerProfile, 'supervisedMaximumBpm'>
+): Maximum {
+	return supervisedMaximumBpm === null ? ageMaximum(ageYears) : testedMaximum(supervisedMaximumBpm);
 }

@@ -1,3 +1,4 @@
+import { courseOf, type Course, type NoCourse } from '../guidance/expected/course.ts';
 import { guide, type Guidance } from '../guidance/guide.ts';
 import type { RunnerProfile } from '../guidance/profile.ts';
 import { emptyProfile } from '../guidance/profile.ts';
@@ -50,10 +51,33 @@ export function guidanceFrom(
 	return guide(access, profileFor(kept), daysSinceEachWalk, set);
 }
 
+/** What the expected pulse of an outing is worked out from, by the same way. */
+export function courseFrom(
+	access: Access,
+	kept: profiles.Profile,
+	set: readonly bandsSet.BandSet[],
+	daysSinceEachWalk: readonly number[]
+): Course | NoCourse {
+	return courseOf(access, profileFor(kept), daysSinceEachWalk, set);
+}
+
 function profileFor(kept: profiles.Profile): RunnerProfile {
 	return {
+		...emptyProfile,
 		mornings: kept.mornings.map(({ bpm }) => bpm),
 		supervisedMaximumBpm: kept.supervisedMaximumBpm,
-		supervisedCapacity: kept.supervisedCapacity
+		supervisedCapacity: kept.supervisedCapacity,
+		questions: questionsOf(kept)
+	};
+}
+
+function questionsOf(kept: profiles.Profile): RunnerProfile['questions'] {
+	const { sex, heightCentimetres, weightKilograms, activityLevel } = kept;
+	if (sex === null || heightCentimetres === null) return null;
+	if (weightKilograms === null || activityLevel === null) return null;
+	return {
+		sex: sex === 'woman' ? 'female' : 'male',
+		bodyMassIndex: weightKilograms / (heightCentimetres / 100) ** 2,
+		activityLevel
 	};
 }

@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely';
 import { deskView, type DeskView } from '../guidance/desk-view.ts';
+import type { Course, NoCourse } from '../guidance/expected/course.ts';
 import type { RosterState } from '../guidance/roster-next.ts';
 import { rosterWord } from '../guidance/roster-word.ts';
 import { localDate } from '../screening/calendar.ts';
@@ -24,6 +25,8 @@ export interface MemberBands {
 	readonly today: RosterState;
 	/** Null unless the result is open: a row that is not for today has no number. */
 	readonly desk: DeskView | null;
+	/** For the expected pulse of an outing, in shares of the reserve. */
+	readonly course: Course | NoCourse;
 }
 
 export type Asking = Pick<Coach, 'coachId' | 'name'>;
@@ -93,9 +96,15 @@ interface Kept {
 	readonly walked: Of<readonly LocalDate[]>;
 }
 
-type Seen = Pick<MemberBands, 'today' | 'desk'>;
+type Seen = Pick<MemberBands, 'today' | 'desk' | 'course'>;
 
-const UNREADABLE: Seen = { today: { open: false, word: 'not-today' }, desk: null };
+const CLOSED: NoCourse = { kind: 'no-course', why: 'closed' };
+
+const UNREADABLE: Seen = {
+	today: { open: false, word: 'not-today' },
+	desk: null,
+	course: CLOSED
+};
 
 /** What cannot be read is closed, and closes nobody else's row. */
 function seenOf(
@@ -106,10 +115,15 @@ function seenOf(
 	const access = standing(runnerId);
 	const days = walks.daysSince(walked(runnerId), today);
 	const word = rosterWord(access, today, days);
-	if (!access.allowed) return { today: word, desk: null };
+	if (!access.allowed) return { today: word, desk: null, course: CLOSED };
 	try {
-		const guidance = effortBands.guidanceFrom(access, profile(runnerId), set(runnerId), days);
-		return { today: word, desk: guidance.open ? deskView(access, guidance) : null };
+		const from = [access, profile(runnerId), set(runnerId), days] as const;
+		const guidance = effortBands.guidanceFrom(...from);
+		return {
+			today: word,
+			desk: guidance.open ? deskView(access, guidance) : null,
+			course: effortBands.courseFrom(...from)
+		};
 	} catch (error) {
 		if (error instanceof Unreadable) return UNREADABLE;
 		throw error;
@@ -118,7 +132,7 @@ function seenOf(
 
 function bareName({ id, name, runnerId }: members.Member): MemberBands {
 	const word = runnerId === null ? 'not-joined' : 'not-shared';
-	return { id, name, today: { open: false, word }, desk: null };
+	return { id, name, today: { open: false, word }, desk: null, course: CLOSED };
 }
 
 /** The runner behind a name, where they agree that coaches see it. */

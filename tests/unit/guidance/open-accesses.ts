@@ -1,6 +1,8 @@
 import fc from 'fast-check';
+import type { MileWalk } from '$lib/physiology/mile-walk.ts';
+import type { WalkStage } from '$lib/physiology/walk-check.ts';
 import type { OpenAccess } from '$lib/guidance/pulse-basis.ts';
-import type { RunnerProfile } from '$lib/guidance/profile.ts';
+import { emptyProfile, type RunnerProfile } from '$lib/guidance/profile.ts';
 
 /** An access that opens everything, to be narrowed by each test. Invented. */
 export const wideOpen: OpenAccess = {
@@ -22,11 +24,7 @@ export const wideOpen: OpenAccess = {
 	walkOnlyByAdvice: false
 };
 
-export const measured: RunnerProfile = {
-	mornings: [68],
-	supervisedMaximumBpm: null,
-	supervisedCapacity: null
-};
+export const measured: RunnerProfile = { ...emptyProfile, mornings: [68] };
 
 /** Every kind of open access, and every kind of profile. */
 export const anyAccess: fc.Arbitrary<OpenAccess> = fc
@@ -49,8 +47,36 @@ export const anyAccess: fc.Arbitrary<OpenAccess> = fc
 			: { on: false, reasons: ['H-MEDS'], careTeamLimitBpm }
 	}));
 
+const anyMileWalk: fc.Arbitrary<MileWalk> = fc.record({
+	weightKilograms: fc.integer({ min: 45, max: 120 }),
+	ageYears: fc.integer({ min: 30, max: 69 }),
+	sex: fc.constantFrom('female' as const, 'male' as const),
+	minutes: fc.integer({ min: 11, max: 22 }),
+	pulseBpm: fc.integer({ min: 90, max: 170 })
+});
+
+/** Three walks, each faster and with a higher pulse than the one before. */
+const anyWalkCheck: fc.Arbitrary<readonly WalkStage[]> = fc
+	.record({ first: fc.integer({ min: 80, max: 110 }), rise: fc.integer({ min: 4, max: 20 }) })
+	.map(({ first, rise }) =>
+		[60, 80, 100].map((speedMetresPerMinute, nth) => ({
+			speedMetresPerMinute,
+			grade: 0,
+			pulseBpm: first + nth * rise
+		}))
+	);
+
 export const anyProfile: fc.Arbitrary<RunnerProfile> = fc.record({
 	mornings: fc.array(fc.integer({ min: 30, max: 110 }), { maxLength: 7 }),
 	supervisedMaximumBpm: fc.option(fc.integer({ min: 100, max: 230 })),
-	supervisedCapacity: fc.option(fc.integer({ min: 15, max: 75 }))
+	supervisedCapacity: fc.option(fc.integer({ min: 15, max: 75 })),
+	walkCheck: fc.option(anyWalkCheck),
+	mileWalk: fc.option(anyMileWalk),
+	questions: fc.option(
+		fc.record({
+			sex: fc.constantFrom('female' as const, 'male' as const),
+			bodyMassIndex: fc.integer({ min: 18, max: 40 }),
+			activityLevel: fc.integer({ min: 0, max: 7 })
+		})
+	)
 });

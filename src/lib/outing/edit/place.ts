@@ -45,3 +45,15 @@ export function placesOf({ parts }: Pick<Outing, 'parts'>): readonly Place[] {
 		isRepeated(found) ? found.phases.map((_, phase) => ({ part, phase })) : [{ part, phase: null }]
 	);
 }
+
+/**
+ * The place of every phase in the order in which it is met, repeats written out: beside phasesOf.
+ *
+ * @example writtenPlaces({ parts: [{ times: 2, phases: [plainPhase('brisk-walk', 60)] }] }).length // 2
+ */
+export function writtenPlaces({ parts }: Pick<Outing, 'parts'>): readonly Place[] {
+	return parts.flatMap((found, part) => {
+		const once = placesOf({ parts: [found] }).map(({ phase }): Place => ({ part, phase }));
+		return isRepeated(found) ? Array.from({ length: found.times }, () => once).flat() : once;
+	});
+}

@@ -1,0 +1,61 @@
+import type { Outing } from '../../outing/outing.ts';
+import type { Course, NoCourse } from './course.ts';
+import { courseSteps } from './course-steps.ts';
+import { medianCurve, type GroupPoint } from './median-curve.ts';
+import { whatToChange, type Change } from './what-to-change.ts';
+
+/** A group through an outing. An illustration. */
+export interface GroupOuting {
+	/** How many have a curve, and how many of these walk where others run. */
+	readonly drawn: number;
+	readonly walkInstead: number;
+	/** How many have none, by reason; over-reserve is a run that is too much for any estimate. */
+	readonly notDrawn: Readonly<Record<NotDrawn, number>>;
+	/** Empty where nobody has a curve. */
+	readonly points: readonly GroupPoint[];
+	readonly changes: readonly Change[];
+}
+
+export type NotDrawn = NoCourse['why'] | 'over-reserve';
+
+/**
+ * @param outing without issues, or empty
+ * @param everySeconds between two points; 20 keeps two hundred runners light enough to drag under
+ */
+export function groupOuting(
+	courses: readonly (Course | NoCourse)[],
+	outing: Outing,
+	everySeconds: number
+): GroupOuting {
+	const notDrawn = { closed: 0, 'pulse-off': 0, 'pulse-not-known': 0, 'over-reserve': 0 };
+	let walkInstead = 0;
+	const ways = courses.flatMap((course) => {
+		if (course.kind === 'no-course') {
+			notDrawn[course.why] += 1;
+			return [];
+		}
+		const way = courseSteps(course, outing);
+		if (way.kind === 'no-estimate') {
+			notDrawn['over-reserve'] += 1;
+			return [];
+		}
+		if (!course.runs) walkInstead += 1;
+		return [way];
+	});
+	const isEmpty = outing.parts.length === 0;
+	return {
+		drawn: ways.length,
+		walkInstead,
+		notDrawn,
+		points: isEmpty
+			? []
+			: medianCurve(
+					ways.map(({ steps }) => steps),
+					everySeconds
+				),
+		changes: whatToChange(
+			outing,
+			ways.map(({ phases }) => phases)
+		)
+	};
+}
