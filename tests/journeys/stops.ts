@@ -255,6 +255,35 @@ export const walks: readonly Walk[] = [
 		}
 	},
 	{
+		name: 'lessons that ask for effort',
+		async go({ page, phone }, look) {
+			await phone.screen();
+			await phone.measureResting(68, today());
+			await page.goto('/learn/edge');
+			await ready(page);
+			await look('edge', page);
+			await page.getByRole('button', { name: 'Start the stretch' }).click();
+			await look('edge: clock', page);
+			await press(page, 'That was it');
+			await ready(page);
+			await look('edge: issues', page);
+			for (const level of ['Comfortable', 'With breaths']) {
+				await page.getByRole('radio', { name: level }).check();
+				await page.getByLabel('How did it feel?').selectOption('5');
+				await press(page, 'That was it');
+				await ready(page);
+				await look(`edge: ${level}`, page);
+			}
+			await page.goto('/learn/one-breath/moving');
+			await press(page, 'See my share');
+			await look('one breath: issues', page);
+			await page.getByLabel('Count at rest').fill('20');
+			await page.getByLabel('Count while moving').fill('9');
+			await press(page, 'See my share');
+			await look('one breath: share', page);
+		}
+	},
+	{
 		name: 'about you, the resting pulse and the account',
 		async go({ page, phone }, look) {
 			await phone.screen();

@@ -5,6 +5,8 @@ export const learn = {
 	lead: 'What does comfortable, but working, feel like? Your voice can tell you, and nobody else can feel it for you. These short lessons train the ear and the body.',
 	restTitle: 'Sitting down',
 	rest: 'No effort is asked here. Anybody may try these, whatever the first questions said.',
+	movingTitle: 'While you move',
+	moving: 'These ask for effort, so they open with your result.',
 	coachTitle: 'For coaches',
 	minutes: (minutes: number) => `about ${minutes} ${minutes === 1 ? 'minute' : 'minutes'}`,
 	back: 'All lessons',
@@ -20,6 +22,14 @@ export const learn = {
 		'one-breath': {
 			title: 'Counting on one breath',
 			text: 'How far you can count, and what the share means.'
+		},
+		edge: {
+			title: 'Find the edge',
+			text: 'Short stretches, a little harder each, as far as talk allows.'
+		},
+		'one-breath/moving': {
+			title: 'One breath while you move',
+			text: 'Your own share, and what it says.'
 		},
 		teach: {
 			title: 'A lesson in ten minutes',
@@ -133,6 +143,8 @@ export const effortExamples: Record<Effort, string> = {
 
 export const effortScale = {
 	title: 'The effort scale, 0 to 10',
+	choose: 'Choose a number',
+	option: (effort: number, words: string) => `${effort}: ${words}`,
 	lead: '0 is sitting still. 10 is everything you have. Your runs and brisk walks live at 5 and 6.',
 	caption: 'Each number, what you can say, and where you may know it from',
 	columns: { number: 'Effort', say: 'What it is like', example: 'For example' },

@@ -1,0 +1,117 @@
+import type { EdgeGoal, EdgeStretch } from '$lib/guidance/edge.ts';
+
+/** Lessons that ask for effort. */
+export const edge = {
+	title: 'Find the edge',
+	lead: {
+		'with-breaths':
+			'A few short stretches, each a little harder. Stop at the first one where talk comes with breaths. That is the edge, and your outings belong one step below it.',
+		comfortable:
+			'A few short stretches, each a little harder, as long as talk stays comfortable. Your result asks you to stay comfortable, so stop at the first doubt.'
+	} satisfies Record<EdgeGoal, string>,
+	never:
+		'Nobody has to run out of breath here. If you have to stop talking, you have gone too far.',
+	before: [
+		'Warm up with a walk of at least six minutes.',
+		'Take somebody with you, or learn a text by heart. Do not read while you move.',
+		'On a treadmill: clip on the safety cord, and type only from a slow walk.'
+	],
+	beforeTitle: 'Before you begin',
+	pulse: (bpm: number, count15: number) =>
+		`If your pulse is over ${bpm} (more than ${count15} beats in 15 seconds), do not go up a step, whatever talk says.`,
+	byTalk: 'There is no pulse number here: go by talk, then by the effort number.',
+	stretchTitle: (n: number, of: number) => `Stretch ${n} of ${of}`,
+	stretches: {
+		'easy-walk': 'Walk at an easy pace. You could tell a long story.',
+		'brisk-walk': 'Walk briskly, as if to be on time.',
+		'faster-walk':
+			'Walk a little faster than that: two notches on a treadmill, or 1 % more incline, or a gentle hill.',
+		'fastest-walk': 'One step more: two notches or 1 % more incline. Still a walk, no running.',
+		'slow-run': 'Run as slowly as you can, slower than you could walk if you like.'
+	} satisfies Record<EdgeStretch, string>,
+	how: 'Keep one pace for two and a half minutes. For the last half minute speak aloud, then answer.',
+	clock: {
+		start: 'Start the stretch',
+		stop: 'Stop the clock',
+		left: (time: string) => `${time} left`,
+		speak: 'Speak aloud now.',
+		done: 'Ease to a slow walk, and answer.'
+	},
+	noScript: 'Use any clock with seconds.',
+	talk: 'Could you speak comfortably?',
+	effort: 'How did it feel?',
+	answer: 'That was it',
+	again: 'Begin again',
+	go: 'Walk slowly for a minute or two, until you could chat. Then the next stretch.',
+	outcomeTitle: {
+		found: 'That is the edge, for today',
+		'ease-off': 'That is enough, for today',
+		'too-far': 'Walk now, slowly',
+		'comfortable-throughout': 'You were comfortable all the way'
+	},
+	outcome: {
+		found: {
+			'with-breaths':
+				'You have heard where talk changes. Go back one step: there you can stay for long. That is where your outings belong.',
+			comfortable:
+				'Go back one step, to where talk was plainly comfortable. That is where your outings belong.'
+		} satisfies Record<EdgeGoal, string>,
+		first:
+			'That was the easiest step. Stay at a stroll today. If it is so again another day, tell your coach, or ask a doctor or nurse.',
+		'ease-off':
+			'Talk was comfortable, but it felt like 7 or more. How it feels counts too. Go back one step and stay there.',
+		'too-far':
+			'Talking broke off. That is further than this goes. Walk slowly until you can talk. No more stretches today; another time, stop one step before.',
+		'comfortable-throughout':
+			'Stop here. There is no need to go harder to learn it. Remember this pace: it is inside your edge.'
+	},
+	unwell: 'If you feel unwell, stop.',
+	notStored: 'None of this is stored.',
+	down: 'Then walk slowly for six minutes. Do not stop all at once.',
+	issues: {
+		talk: { missing: 'Pick one of the three.', 'unknown-option': 'Pick one of the three.' },
+		effort: {
+			missing: 'Choose a number from 0 to 10.',
+			'not-a-number': 'Choose a number from 0 to 10.',
+			'not-whole': 'Choose a number from 0 to 10.',
+			'too-low': 'Choose a number from 0 to 10.',
+			'too-high': 'Choose a number from 0 to 10.'
+		},
+		stretch: {}
+	} as Record<string, Record<string, string>>
+};
+
+export const movingBreath = {
+	title: 'One breath while you move',
+	lead: 'Set your count while moving against your count at rest.',
+	atRest: 'How to count at rest',
+	steps: [
+		'Walk briskly at one pace for two minutes or more.',
+		'Breathe in once, then count aloud at the same even pace as at rest.',
+		'Stop at the last number before you want to breathe in.'
+	],
+	rest: 'Count at rest',
+	moving: 'Count while moving',
+	work: 'See my share',
+	share: (counted: number, rest: number, share: string) =>
+		`${counted} of ${rest}: that is ${share} of your count at rest.`,
+	efforts: {
+		easier: 'That is easier than the range of the studies. It is a good place for a long walk.',
+		there: 'That lies in the range of the studies: moderate effort, or a little more.',
+		harder: 'That is harder than this range. Ease off.'
+	},
+	aim: (low: number, high: number) =>
+		`With your count at rest the range is ${low === high ? low : `${low} to ${high}`}.`,
+	aimOrMore: (low: number) =>
+		`Your result asks you to stay comfortable: with your count at rest that is ${low} or more.`,
+	first: 'Talk comes first. If you could not talk comfortably, ease off whatever the count says.',
+	notStored: 'The counts are not stored.',
+	issues: {
+		missing: 'Type the last number that you reached.',
+		'not-a-number': 'Type a number, such as 12.',
+		'not-whole': 'Type a whole number.',
+		'too-low': 'That is very short. Count again, one deep breath at a time.',
+		'too-high': 'That is very long. Count again at an even pace, about one number a second.',
+		'over-rest': 'That is further than at rest. Count at rest once more, after five quiet minutes.'
+	} as Record<string, string>
+};
