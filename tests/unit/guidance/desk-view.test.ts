@@ -23,44 +23,45 @@ const off: OpenAccess = {
 };
 
 describe('what a coach sees of a runner’s bands', () => {
-	// Rest 68, maximum 175.8: 50 % is 121.9, 62 % is 134.836 (Karvonen 1957, Tanaka 2001).
-	test('has the beats at each per cent of the reserve', () => {
-		const { bpmByPercent, pulse } = desk(wideOpen, measured);
+	test('has rough beats over the range that may be set, and no line beyond it', () => {
+		const { phases, pulse } = desk(wideOpen, measured);
 		expect(pulse).toBe('on');
-		expect(bpmByPercent?.[50]).toBe(122);
-		expect(bpmByPercent?.[62]).toBe(135);
-		expect(bpmByPercent).toHaveLength(101);
+		for (const { allowed, roughBeats } of phases) {
+			expect(roughBeats?.[0]?.percent).toBe(20);
+			expect(roughBeats?.at(-1)?.percent).toBe(Math.round(allowed.reserve.highest * 100));
+		}
 	});
 
-	test('never goes over the care team’s limit', () => {
-		const limited: OpenAccess = { ...wideOpen, pulse: { on: true, careTeamLimitBpm: 130 } };
-		expect(desk(limited, measured).bpmByPercent?.[62]).toBe(130);
+	// All digits of how wide an edge's spread is would tell the reserve: it is a known share of it.
+	test('draws its picture from hundredths', () => {
+		fc.assert(
+			fc.property(anyAccess, anyProfile, anyEntries, (access, profile, entries) => {
+				const drawn = desk(access, profile, entries).phases.flatMap(({ shares }) =>
+					Object.values(shares ?? {}).filter((share): share is number => share !== null)
+				);
+				for (const share of drawn) expect(share).toBe(Number(share.toFixed(2)));
+			})
+		);
 	});
 
 	test('with pulse off there is no beat, no reason and not even the care team’s limit', () => {
 		const view = desk(off, measured);
-		expect(view).toMatchObject({ pulse: 'off', bpmByPercent: null });
+		expect(view).toMatchObject({ pulse: 'off' });
+		expect(view.phases.every(({ roughBeats }) => roughBeats === null)).toBe(true);
 		expect(JSON.stringify(view)).not.toMatch(/bpm":\d|H-MEDS|117/);
 	});
 
 	test('before the resting pulse is known there is no beat', () => {
-		expect(desk(wideOpen, { ...measured, mornings: [] })).toMatchObject({
-			pulse: 'not-yet',
-			bpmByPercent: null
-		});
+		const view = desk(wideOpen, { ...measured, mornings: [] });
+		expect(view.pulse).toBe('not-yet');
+		expect(view.phases.every(({ roughBeats }) => roughBeats === null)).toBe(true);
 	});
 
 	test('for nobody does it hold reasons, care notes, age, resting pulse or maximum', () => {
 		fc.assert(
 			fc.property(anyAccess, anyProfile, anyEntries, (access, profile, entries) => {
 				const view = desk(access, profile, entries);
-				expect(Object.keys(view).sort()).toEqual([
-					'bpmByPercent',
-					'mayRun',
-					'phases',
-					'pulse',
-					'settlingIn'
-				]);
+				expect(Object.keys(view).sort()).toEqual(['mayRun', 'phases', 'pulse', 'settlingIn']);
 				expect(view.phases.every(({ shares }) => (shares === null) === (view.pulse !== 'on'))).toBe(
 					true
 				);

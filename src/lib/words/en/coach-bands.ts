@@ -62,6 +62,7 @@ export const coachBands = {
 		effortHigh: 'Feels, to',
 		effortHint: '0 is sitting, 10 is everything.',
 		beats: 'In beats a minute',
+		about: (beats: string) => `about ${beats}`,
 		noBeats: 'no band yet',
 		drag: 'drag the edges',
 		resting: 'resting',

@@ -4,6 +4,7 @@ import {
 	NARROWEST_FRACTION,
 	type BandSetting
 } from '$lib/guidance/band-setting.ts';
+import { roughBeatsAt, type RoughBeats } from '$lib/guidance/rough-beats.ts';
 import type { PhaseKind } from '$lib/outing/phase.ts';
 
 /** The fields of a form that sets a band. */
@@ -17,8 +18,8 @@ export interface BandFormView {
 	readonly values: Readonly<Record<BandField, string>>;
 	/** False where pulse is off: effort alone is set. */
 	readonly hasReserve: boolean;
-	/** Beats at each per cent of the reserve; null where they are not known. */
-	readonly bpmByPercent: readonly number[] | null;
+	/** About how many beats a share of the reserve is; null where it is not known. */
+	readonly roughBeats: readonly RoughBeats[] | null;
 	readonly ends: AllowedRange;
 }
 
@@ -51,6 +52,17 @@ export function typedBand(low: string, high: string): PercentBand | null {
 	const [from, to] = [typed(low), typed(high)];
 	if (to === null || to > 100 || (low.trim() !== '' && from === null)) return null;
 	return to - (from ?? LOWEST) >= NARROWEST ? { low: from, high: to } : null;
+}
+
+/** A band in about as many beats, or null where that is not known. */
+export function beatsAbout(
+	points: readonly RoughBeats[] | null,
+	{ low, high }: PercentBand
+): PercentBand | null {
+	const from = points && low !== null ? roughBeatsAt(points, low) : null;
+	const to = points && roughBeatsAt(points, high);
+	if (to === null || (low !== null && from === null)) return null;
+	return { low: from, high: to };
 }
 
 /** Where a dragged edge comes to rest: short of the other one, and where the part ends. */

@@ -26,7 +26,7 @@ export function groupForm(phase: PhaseKind, history: readonly Entry[]): BandForm
 		phase,
 		values: formValues(setting, newest?.setting ? newest : undefined),
 		hasReserve: true,
-		bpmByPercent: null,
+		roughBeats: null,
 		ends
 	};
 }

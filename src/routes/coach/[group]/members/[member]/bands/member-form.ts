@@ -16,12 +16,8 @@ interface Entry {
  *
  * @param history newest first
  */
-export function memberForm(
-	phase: DeskPhase,
-	history: readonly Entry[],
-	bpmByPercent: readonly number[] | null
-): BandFormView {
-	const { kind, allowed, reserve, effort } = phase;
+export function memberForm(phase: DeskPhase, history: readonly Entry[]): BandFormView {
+	const { kind, allowed, reserve, effort, roughBeats } = phase;
 	const own = history.find((entry) => entry.phase === kind);
 	const usual = phaseTargets[kind].reserve;
 	const now: BandSetting = {
@@ -35,7 +31,7 @@ export function memberForm(
 		phase: kind,
 		values: formValues(shown ? settingIn(shown) : now, own?.setting ? own : undefined),
 		hasReserve: reserve !== null,
-		bpmByPercent,
+		roughBeats,
 		ends: allowed
 	};
 }

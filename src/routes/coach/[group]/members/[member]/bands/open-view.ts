@@ -28,7 +28,7 @@ export function openView({ member, group, desk, history, doubts }: Kept) {
 		pulse: desk.pulse,
 		phases: desk.phases.map((phase) => ({
 			band: bandView(phase, group.id, units, timeZone),
-			form: memberForm(phase, history, desk.bpmByPercent),
+			form: memberForm(phase, history),
 			back: backView(history, phase.kind, timeZone, hasReserve),
 			hasOwn: Boolean(history.find((entry) => entry.phase === phase.kind)?.setting)
 		})),
