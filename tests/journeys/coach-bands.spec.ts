@@ -34,7 +34,7 @@ test('a coach moves a band; the runner reads who did and why, and says that it f
 	// Beats follow what is typed, roughly and before anything is sent.
 	await run.getByLabel('From, % reserve').fill('45');
 	await run.getByLabel('To, % reserve').fill('55');
-	await expect(run.locator('output')).toHaveText('about 120–130');
+	await expect(run.locator('output')).toHaveText('120–130');
 	await run.getByLabel('To, % reserve').fill('46');
 	await expect(run.locator('output')).toHaveText('no band yet');
 	await run.getByLabel('To, % reserve').fill('55');

@@ -1,35 +1,29 @@
 import { fail, redirect } from '@sveltejs/kit';
 import { attendanceForm, memberForm } from '$lib/forms/members.ts';
-import { foldName } from '$lib/forms/person-name.ts';
 import { readForm } from '$lib/forms/read-form.ts';
-import { rosterStateWords } from '$lib/guidance/roster-next.ts';
 import { daysBetween } from '$lib/screening/calendar.ts';
 import * as attendance from '$lib/server/attendance.ts';
 import * as groupOutings from '$lib/server/group-outings.ts';
 import * as nameImport from '$lib/server/name-import.ts';
 import * as roster from '$lib/server/roster.ts';
 import type { Actions, PageServerLoad } from './$types';
+import { askedIn, isEverybody } from './find-runners.ts';
 import { needGroup, notFound } from './need-group.ts';
 
 export const load: PageServerLoad = async (event) => {
 	const { database, vault, coach, group, now, today } = await needGroup(event);
 	const rows = await roster.of(database, vault, { coach, group }, now);
-	const search = event.url.searchParams;
-	const name = (search.get('name') ?? '').slice(0, 60);
-	const word = rosterStateWords.find((one) => one === search.get('word')) ?? null;
 	const outing = await groupOutings.current(database, coach.coachId, group.id, now);
 	return {
 		group,
 		today,
 		vaultOpen: vault.state === 'right',
 		outingUntil: outing?.endsAt ?? null,
-		asked: { name, word },
-		count: rows.length,
 		hereCount: rows.filter(({ isHereToday }) => isHereToday).length,
-		rows: rows
-			.filter((row) => foldName(row.name).includes(foldName(name)))
-			.filter(({ state }) => word === null || state.word === word)
-			.map((row) => ({ ...row, daysLeft: row.state.open ? daysLeft(row.state, today) : null }))
+		rows: rows.map((row) => ({
+			...row,
+			daysLeft: row.state.open ? daysLeft(row.state, today) : null
+		}))
 	};
 };
 
@@ -39,18 +33,26 @@ const daysLeft = (
 ) => (endsSoon ? daysBetween(today, validUntil) : null);
 
 export const actions: Actions = {
+	/** Without script. A name that is looked for stands in no address. */
+	find: async (event) => {
+		await needGroup(event);
+		return { asked: askedIn(await event.request.formData()) };
+	},
 	mark: async (event) => {
 		const { database, coach, group, now, today } = await needGroup(event);
-		const read = readForm(await event.request.formData(), attendanceForm);
+		const sent = await event.request.formData();
+		const read = readForm(sent, attendanceForm);
 		if (!read.ok) notFound();
 		const { member, here } = read.value;
+		const asked = askedIn(sent);
 		if (here === 'no') await attendance.unmark(database, coach.coachId, group.id, member, today);
 		else if (
 			(await attendance.mark(database, coach.coachId, group.id, member, today, now)) !== 'marked'
 		) {
 			notFound();
 		}
-		redirect(303, `${whereItStood(event.url)}#m-${member}`);
+		if (!isEverybody(asked)) return { asked };
+		redirect(303, `/coach/${group.id}#m-${member}`);
 	},
 	add: async (event) => {
 		const { database, coach, group, now } = await needGroup(event);
@@ -75,13 +77,3 @@ export const actions: Actions = {
 		redirect(303, `/coach/${group.id}`);
 	}
 };
-
-/** The page as it was searched and filtered, without the name of the action. */
-function whereItStood({ pathname, searchParams }: URL): string {
-	const kept = new URLSearchParams();
-	for (const field of ['name', 'word']) {
-		const asked = searchParams.get(field);
-		if (asked) kept.set(field, asked);
-	}
-	return kept.size > 0 ? `${pathname}?${kept}` : pathname;
-}
