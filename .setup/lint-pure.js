@@ -2,7 +2,14 @@
 // any place. The clock, the zone and the language are arguments.
 
 /** The folders they hold for. */
-export const pureFolders = ['physiology', 'screening', 'outing', 'recording', 'guidance'];
+export const pureFolders = [
+	'calendar',
+	'physiology',
+	'screening',
+	'outing',
+	'recording',
+	'guidance'
+];
 
 const outside = [
 	['console', 'crypto', 'document', 'fetch', 'global', 'globalThis', 'indexedDB', 'localStorage'],

@@ -2,6 +2,7 @@ import { pureFolders } from '../../.setup/lint-pure.js';
 
 /** The parts of the app. A page is all that reaches a browser; a door is what only the server runs. */
 export type Part =
+	| 'calendar'
 	| 'physiology'
 	| 'screening'
 	| 'outing'
@@ -34,11 +35,12 @@ const kit = [/^@sveltejs\/kit($|\/)/, /^\$app\//, /^\$env\//, /^\.\/\$types$/];
 
 /** Who may import whom. Everyone may import their own part. */
 export const mayImport: Readonly<Record<Part, Allowed>> = {
+	calendar: { parts: [], ...nothing },
 	physiology: { parts: [], ...nothing },
-	screening: { parts: [], ...nothing },
-	outing: { parts: ['physiology'], ...nothing },
-	recording: { parts: ['physiology'], ...nothing },
-	guidance: { parts: ['physiology', 'screening', 'outing', 'recording'], ...nothing },
+	screening: { parts: ['calendar'], ...nothing },
+	outing: { parts: ['calendar', 'physiology'], ...nothing },
+	recording: { parts: ['calendar', 'physiology'], ...nothing },
+	guidance: { parts: pure.filter((part) => part !== 'guidance'), ...nothing },
 	words: { parts: [], typesOf: pure, ...nothing },
 	look: { parts: [], packages: [/^@fontsource-variable\//] },
 	forms: { parts: pure, packages: [/^zod$/] },

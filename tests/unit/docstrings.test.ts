@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { examplesIn, faultOf, functionsWithoutExample } from './docstring-examples.ts';
 
 const texts = import.meta.glob<string>(
-	'../../src/lib/{physiology,screening,outing,recording,guidance}/**/*.ts',
+	'../../src/lib/{calendar,physiology,screening,outing,recording,guidance}/**/*.ts',
 	{ query: '?raw', import: 'default', eager: true }
 );
 const modules = import.meta.glob<Record<string, unknown>>(
-	'../../src/lib/{physiology,screening,outing,recording,guidance}/**/*.ts'
+	'../../src/lib/{calendar,physiology,screening,outing,recording,guidance}/**/*.ts'
 );
 
 const folderOf = (path: string) => path.slice(0, path.lastIndexOf('/') + 1);

@@ -1,5 +1,6 @@
-/** A calendar date without a clock or zone: 'YYYY-MM-DD'. */
-export type LocalDate = string;
+import type { LocalDate } from '../calendar/local-date.ts';
+
+export type { LocalDate } from '../calendar/local-date.ts';
 
 /** What the rules can say about a set of answers, mildest clinical outcome first. */
 export type ClinicalStatus = 'CLEARED_ALL' | 'CLEARED_WALK' | 'WAIT' | 'SEEK_ADVICE' | 'EMERGENCY';

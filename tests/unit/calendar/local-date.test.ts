@@ -7,7 +7,7 @@ import {
 	daysBetween,
 	isLocalDate,
 	localDate
-} from '$lib/screening/calendar.ts';
+} from '$lib/calendar/local-date.ts';
 
 /** The calendar of the language standard (ECMAScript Temporal), where this runtime has it. */
 interface ReferenceDate {
