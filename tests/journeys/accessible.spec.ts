@@ -1,7 +1,8 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { deskWalks } from './desk-stops.ts';
+import { expect, test } from './lantern-street.ts';
 import { walks } from './stops.ts';
-import { expect, test } from './test.ts';
 
 const options: Parameters<AxeBuilder['options']>[0] = {
 	runOnly: {
@@ -17,7 +18,7 @@ type Found = Awaited<ReturnType<AxeBuilder['analyze']>>;
 const widths = [360, 1280];
 const lights = ['light', 'dark'] as const;
 
-for (const { name, go } of walks) {
+for (const { name, go } of [...walks, ...deskWalks]) {
 	test(`axe finds nothing, narrow and wide, light and dark: ${name}`, async ({
 		page,
 		phone,

@@ -1,5 +1,6 @@
+import { deskWalks } from './desk-stops.ts';
+import { expect, test } from './lantern-street.ts';
 import { walks } from './stops.ts';
-import { expect, test } from './test.ts';
 
 // Common practice, no source: nobody else learns that a page was opened, and a page runs nothing
 // but its own files (Content Security Policy level 3, W3C).
@@ -7,7 +8,7 @@ import { expect, test } from './test.ts';
 /** A page that answers with an issue has a status of its own, and Chromium writes that down. */
 const STATUS = /^Failed to load resource: the server responded with a status of 4\d\d/;
 
-for (const { name, go } of walks) {
+for (const { name, go } of [...walks, ...deskWalks]) {
 	test(`no other server is asked and no rule of the page is broken: ${name}`, async ({
 		page,
 		phone,

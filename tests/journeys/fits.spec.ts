@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
+import { deskWalks } from './desk-stops.ts';
+import { expect, test } from './lantern-street.ts';
 import { walks } from './stops.ts';
-import { expect, test } from './test.ts';
 
 /** The narrowest page without scrolling sideways: WCAG 2.2, 1.4.10; also 1280 px zoomed four times. */
 const NARROWEST = 320;
@@ -13,7 +14,7 @@ const WIDER_TEXT = `* {
 }
 p { margin-bottom: 2em !important; }`;
 
-for (const { name, go } of walks) {
+for (const { name, go } of [...walks, ...deskWalks]) {
 	test(`nothing is wider than a narrow phone, cut off or too small to hit: ${name}`, async ({
 		page,
 		phone,

@@ -1,8 +1,9 @@
 import type { Page } from '@playwright/test';
+import { deskWalks } from './desk-stops.ts';
+import { expect, test } from './lantern-street.ts';
 import { walks } from './stops.ts';
-import { expect, test } from './test.ts';
 
-for (const { name, go } of walks) {
+for (const { name, go } of [...walks, ...deskWalks]) {
 	test(`one heading, a title, a language and a way to each slip: ${name}`, async ({
 		page,
 		phone,
