@@ -39,7 +39,7 @@ export const deskWalks: readonly Walk[] = [
 			}
 			await page.goto('/coach/sign-in');
 			await ready(page);
-			await press(page, 'Sign in');
+			await press(page, /^Sign in$/);
 			await ready(page);
 			await look('sign in: issues', page);
 			await see(page, look, 'reset: a link that is none', '/coach/reset?token=none');
@@ -48,7 +48,7 @@ export const deskWalks: readonly Walk[] = [
 			await see(page, look, 'the coach’s groups', '/coach');
 			await see(page, look, 'the coach’s account', '/coach/account');
 			await see(page, look, 'a new group', '/coach/new');
-			await press(page, 'Make the group');
+			await press(page, 'Make this group');
 			await ready(page);
 			await look('a new group: issues', page);
 		}

@@ -49,11 +49,14 @@ async function tooWide(page: Page): Promise<string[]> {
 	});
 }
 
-/** Text in a box that hides what does not fit. What only a screen reader hears is hidden on purpose. */
+/**
+ * Text in a box that hides what does not fit. What only a screen reader hears is hidden on purpose;
+ * a sheet of paper has the measures of paper.
+ */
 async function cutOff(page: Page): Promise<string[]> {
 	return page.evaluate(() =>
 		[...document.querySelectorAll<HTMLElement>('body *')]
-			.filter((box) => !box.closest('.visually-hidden, .scroll, .chart'))
+			.filter((box) => !box.closest('.visually-hidden, .scroll, .chart, .frame'))
 			.filter((box) => getComputedStyle(box).overflow !== 'visible' && box.textContent !== '')
 			.filter((box) => box.scrollWidth > box.clientWidth || box.scrollHeight > box.clientHeight)
 			.map((box) => `cut off: ${box.outerHTML.slice(0, 100)}`)

@@ -3,6 +3,7 @@ import type { PhaseKind } from '$lib/outing/phase.ts';
 /** Words that stand on paper, and on the pages that print it. */
 export const paper = {
 	print: 'Print',
+	sheet: 'A sheet to print',
 	how: 'Fits A4 and Letter. Print at 100 %, not “fit to page”, so that the cards keep their size.',
 	noScript: 'Print it from the menu of your browser.',
 	back: 'Back',
