@@ -34,6 +34,9 @@ export const deskWalks: readonly Walk[] = [
 	{
 		name: 'the desk: accounts',
 		async go({ page, phone }, look) {
+			await see(page, look, 'signing up, as the first where nobody is', '/coach/sign-up');
+			await LanternStreet.found(phone);
+			await page.context().clearCookies();
 			for (const path of ['/coach/sign-in', '/coach/sign-up', '/coach/forgot', '/coach/gone']) {
 				await see(page, look, path, path);
 			}
