@@ -3,6 +3,7 @@ export const desk = {
 	groups: 'Groups',
 	runners: 'Runners',
 	bands: 'Bands',
+	outings: 'Outings',
 	print: 'Print',
 	settings: 'Group',
 	madeUp: 'This group is made up. Nobody in it is real.'

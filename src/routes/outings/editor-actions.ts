@@ -1,0 +1,105 @@
+import { fail, redirect, type RequestEvent } from '@sveltejs/kit';
+import { readOuting } from '$lib/forms/outing-form.ts';
+import { outingRowForm } from '$lib/forms/outing-row.ts';
+import { readForm } from '$lib/forms/read-form.ts';
+import type { OutingIssue } from '$lib/outing/check-outing.ts';
+import { fieldName, pathOf } from '$lib/outing/field-name.ts';
+import type { Outing } from '$lib/outing/outing.ts';
+import { press, pressFrom, type Press } from '$lib/outing/press.ts';
+import type { SpeedUnit } from '$lib/outing/typed-speed.ts';
+import * as outingPlans from '$lib/server/outing-plans.ts';
+import { dayAndTime } from '$words/dates.ts';
+import { copyName, notFound, type Library } from './library-actions.ts';
+
+/** One outing of a library, and how its editor shows it. */
+export interface Editing extends Library {
+	readonly planId: string;
+	readonly unit: SpeedUnit;
+	readonly timeZone: string;
+	/** What its holder may not write, beyond what no outing may hold. */
+	readonly alsoWrong: (outing: Outing) => readonly OutingIssue[];
+}
+
+type Asked = Pick<RequestEvent, 'request'>;
+
+/** What the buttons of the editor do, for a group's outing and for a runner's own. */
+export const editorActions = {
+	async save({ request }: Asked, editing: Editing) {
+		const { database, holder, planId, now, base } = editing;
+		const { draft, revision } = await read(request, editing);
+		if (draft.issues.length > 0) return fail(400, { draft, revision, meanwhile: null });
+		const { outing } = draft;
+		const saved = await outingPlans.save(database, holder, planId, { outing, revision }, now);
+		switch (saved.kind) {
+			case 'saved':
+				redirect(303, `${base}/${planId}?kept`);
+				break;
+			case 'changed-meanwhile':
+				return fail(409, { draft, ...meanwhileOf(saved.theirs, editing) });
+			case 'not-found':
+				return notFound();
+		}
+	},
+	/** A button of the form without script: the form comes back changed, and nothing is kept. */
+	async press({ request }: Asked, editing: Editing) {
+		const { draft, revision, pressed } = await read(request, editing);
+		if (pressed === null) return notFound();
+		const wrong = draft.issues.filter((issue) => isInField(issue) && !goesWith(issue, pressed));
+		if (wrong.length > 0) {
+			return fail(400, { draft: { ...draft, issues: wrong }, revision, meanwhile: null });
+		}
+		const { outing } = press(draft.outing, pressed);
+		return { draft: { outing, issues: [], values: {} }, revision, meanwhile: null };
+	},
+	async keepBoth({ request }: Asked, editing: Editing) {
+		const { database, holder, now, base } = editing;
+		const { draft, revision } = await read(request, editing);
+		if (draft.issues.length > 0) return fail(400, { draft, revision, meanwhile: null });
+		const outing = { ...draft.outing, name: copyName(draft.outing.name) };
+		const made = await outingPlans.create(database, holder, outing, now);
+		redirect(303, made.kind === 'created' ? `${base}/${made.id}` : `${base}?full`);
+	},
+	/** An earlier version becomes the newest one. */
+	async bringBack({ request }: Asked, editing: Editing) {
+		const { database, holder, planId, now, base } = editing;
+		const sent = readForm(await request.formData(), outingRowForm);
+		const kept = await outingPlans.versions(database, holder, planId);
+		const wanted = kept.find(({ revision }) => sent.ok && String(revision) === sent.value.id);
+		const newest = kept[0];
+		if (!wanted || !newest) return notFound();
+		const { outing } = wanted;
+		const { revision } = newest;
+		const saved = await outingPlans.save(database, holder, planId, { outing, revision }, now);
+		if (saved.kind === 'not-found') notFound();
+		redirect(303, `${base}/${planId}?kept`);
+	}
+};
+
+async function read(request: Request, { unit, alsoWrong }: Editing) {
+	const form = await request.formData();
+	const { outing, issues, values } = readOuting(form, unit);
+	const revision = Number(form.get('revision'));
+	const pressed = form.get('press');
+	return {
+		draft: { outing, issues: issues.length > 0 ? issues : alsoWrong(outing), values },
+		revision: Number.isInteger(revision) ? revision : 0,
+		pressed: typeof pressed === 'string' ? pressFrom(pressed) : null
+	};
+}
+
+function meanwhileOf(
+	{ outing, revision, changedAt, changedByName }: outingPlans.OutingPlan,
+	{ timeZone }: Editing
+) {
+	const when = dayAndTime(changedAt, timeZone);
+	return { revision, meanwhile: { outing, by: changedByName, when } };
+}
+
+/** Not about the outing as a whole: that may be mended by the very press. */
+const isInField = ({ path }: OutingIssue) => path.length > 1;
+
+/** What is wrong in a phase is no reason against removing it. */
+function goesWith({ path }: OutingIssue, pressed: Press): boolean {
+	if (pressed.does !== 'remove') return false;
+	return fieldName(path).startsWith(`${fieldName(pathOf(pressed.place))}-`);
+}
