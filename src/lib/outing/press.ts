@@ -56,6 +56,8 @@ export function press(outing: Outing, pressed: Press): Pressed {
 	if (pressed.does === 'add') return added(outing, pressed.kind);
 	const { does, place } = pressed;
 	const { part, phase } = place;
+	// Throws where nothing stands.
+	at(outing, place);
 	switch (does) {
 		case 'up':
 		case 'down':

@@ -15,7 +15,7 @@ export const usualSeconds: Readonly<Record<PhaseKind, number>> = {
 /**
  * A first outing, to be changed.
  *
- * @example usualOuting('Outing 1').parts[1] // plainPhase('steady-run', 30)
+ * @example usualOuting('Outing 1').parts[1].seconds // 30
  */
 export function usualOuting(name: string): Outing {
 	return { name, parts: plainOuting.map(({ kind, seconds }) => plainPhase(kind, seconds)) };
@@ -33,7 +33,7 @@ export function usualWalk(name: string): Outing {
 /**
  * Where something that is added goes: at the end, but before the cool-down walk.
  *
- * @example whereToAdd(usualOuting('One'), plainPhase('steady-run', 30)) // 6
+ * @example whereToAdd({ parts: [] }, { times: 2, phases: [] }) // 0
  */
 export function whereToAdd({ parts }: Pick<Outing, 'parts'>, added: OutingPart): number {
 	const isCoolDown = (part: OutingPart | undefined) =>

@@ -48,7 +48,7 @@ export const editorActions = {
 		if (wrong.length > 0) {
 			return fail(400, { draft: { ...draft, issues: wrong }, revision, meanwhile: null });
 		}
-		const { outing } = press(draft.outing, pressed);
+		const outing = pressedOr404(draft.outing, pressed);
 		return { draft: { outing, issues: [], values: {} }, revision, meanwhile: null };
 	},
 	async keepBoth({ request }: Asked, editing: Editing) {
@@ -102,4 +102,14 @@ const isInField = ({ path }: OutingIssue) => path.length > 1;
 function goesWith({ path }: OutingIssue, pressed: Press): boolean {
 	if (pressed.does !== 'remove') return false;
 	return fieldName(path).startsWith(`${fieldName(pathOf(pressed.place))}-`);
+}
+
+/** A place that is not there comes from no form of ours. */
+function pressedOr404(outing: Outing, pressed: Press): Outing {
+	try {
+		return press(outing, pressed).outing;
+	} catch (error) {
+		if (error instanceof RangeError) return notFound();
+		throw error;
+	}
 }

@@ -4,7 +4,6 @@ import type { Place } from '$lib/outing/edit/place.ts';
 interface Dragging {
 	/** The list in which something is dragged: whatever in it has data-before is a place to drop at. */
 	readonly list: HTMLElement;
-	readonly from: Place;
 	/** A repeat is not dropped into another one. */
 	readonly isRepeat: boolean;
 	/** Where it would be dropped now, or null for nowhere. */

@@ -2,6 +2,7 @@ import type { OutingIssue } from '$lib/outing/check-outing.ts';
 import { fieldName } from '$lib/outing/field-name.ts';
 import { isRepeated, type Outing, type OutingPart, type OutingPhase } from '$lib/outing/outing.ts';
 import { outingLimits } from '$lib/outing/outing-limits.ts';
+import { plainPhase } from '$lib/outing/plain-phase.ts';
 import { usualSeconds } from '$lib/outing/usual-outing.ts';
 import { partOf, typedFields, type Typing, type TypingOf } from './typed-field.ts';
 
@@ -30,17 +31,17 @@ export function soundDraft({ outing, issues, values }: Draft): SoundDraft {
 	};
 
 	function sound(phase: OutingPhase, path: readonly (string | number)[]): OutingPhase {
-		const wrong: Partial<Record<keyof OutingPhase, unknown>> = {};
+		const usual = usualParts(phase);
+		let kept = phase;
 		const typed: Record<string, Typing> = {};
 		for (const field of typedFields) {
 			const part = partOf[field];
 			const code = codeAt(...path, part);
 			if (code === null) continue;
-			wrong[part] = part === 'seconds' ? usualSeconds[phase.kind] : part === 'cue' ? '' : null;
+			kept = { ...kept, [part]: usual[part] };
 			const name = part === 'target' ? [part, field === 'targetLow' ? 'low' : 'high'] : [part];
 			typed[field] = { text: textAt(...path, ...name), code, isSettled: true };
 		}
-		const kept = { ...phase, ...wrong };
 		if (Object.keys(typed).length > 0) typing.set(kept, typed);
 		return kept;
 	}
@@ -57,4 +58,8 @@ export function soundDraft({ outing, issues, values }: Draft): SoundDraft {
 		return kept;
 	});
 	return { outing: { ...outing, parts }, typing };
+}
+
+function usualParts({ kind }: OutingPhase): OutingPhase {
+	return plainPhase(kind, usualSeconds[kind]);
 }
