@@ -74,7 +74,7 @@ export const doctor = {
 	planTitle: 'What is planned',
 	plan: [
 		'A beginners’ walking and running programme of 10 to 20 weeks, 2 to 4 outings a week, never on two days in a row.',
-		'An outing lasts 25 to 45 minutes: a warm-up walk of 6 to 8 minutes, then walking, later with short runs and walks between, then a cool-down walk of 6 minutes or more.',
+		'An outing lasts 25 to 45 minutes. First a warm-up walk of 6 to 8 minutes. Then walking, later with short runs between. Last a cool-down walk of 6 minutes or more.',
 		'Led by a coach who is not a clinician, or alone with this app. On a treadmill or outdoors.'
 	],
 	plans: {

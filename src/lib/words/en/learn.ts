@@ -119,7 +119,7 @@ export const talkTest = {
 		'Learn the text, or tell somebody about your week. On a treadmill, hold nothing to read: look ahead, and let somebody else read it to you line by line.',
 	basisTitle: 'What is known',
 	basis: [
-		'In 14 adults who were not active, twenty minutes at the last easy pace before talk changed felt like a steady, moderate effort (Foster 2009).',
+		'Fourteen adults who were not active went on for twenty minutes at the last pace before their talk changed. It felt steady and moderate to them (Foster 2009).',
 		'A text of 93 words, about 29 seconds, found the point where breathing changes better than shorter ones did, in 18 healthy adults (Schroeder 2017).',
 		'Ten weeks by the talk test alone made 44 inactive adults about as much fitter as ten weeks by pulse (Porcari 2018).',
 		'It takes over two minutes at one effort before talk turns (Foster 2008).'

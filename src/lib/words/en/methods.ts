@@ -36,7 +36,7 @@ export const methods = {
 	targetColumns: { phase: 'Part', reserve: '% of reserve', effort: 'Effort, of 10' },
 	speedTitle: 'Speed',
 	speed:
-		'Oxygen cost by gait, not by speed: walking 0.1 × speed + 1.8 × speed × incline + 3.5; running 0.2 × speed + 0.9 × speed × incline + 3.5, in mL/kg/min with speed in m/min (ACSM). The equation is off by about 7 %, a speed worked out from it by 15 to 20 %. We name a speed only when your fitness was measured.',
+		'Oxygen cost by gait, not by speed: walking 0.1 × speed + 1.8 × speed × incline + 3.5. Running 0.2 × speed + 0.9 × speed × incline + 3.5. Both in mL/kg/min, with speed in m/min (ACSM). The equation is off by about 7 %, a speed worked out from it by 15 to 20 %. We name a speed only when your fitness was measured.',
 	unknownTitle: 'What the app does not know',
 	unknown: [
 		'Your true maximum. One in three people who are not active is more than 11 beats away from the estimate.',

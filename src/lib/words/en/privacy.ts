@@ -45,7 +45,7 @@ export const privacy = {
 		{
 			title: 'Cookies',
 			text: [
-				'One cookie keeps you signed in on this phone, for up to 400 days after your last visit. Others keep your emergency number, time zone, light or dark, for half an hour that you ticked none of the urgent signs, for seven days an invitation that you opened, and for twelve hours that a tablet is shared. There is no tracking, and nothing is loaded from other companies.',
+				'One cookie keeps you signed in on this phone, for up to 400 days after your last visit. Others keep your emergency number, time zone, and light or dark. One keeps for half an hour that you ticked none of the urgent signs. One keeps for seven days an invitation that you opened, and one for twelve hours that a tablet is shared. There is no tracking, and nothing is loaded from other companies.',
 				'Some browsers drop a site’s data after a week without a visit. A code or a passkey on the account page brings you back.'
 			]
 		},
