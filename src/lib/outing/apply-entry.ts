@@ -44,7 +44,6 @@ export function applyEntry(walked: Walked, entry: LogEntry): void {
 		case 'ended':
 			if (walked.inPhaseMs > 0) noteDone(walked, 'cut-short');
 			walked.standing = 'over';
-			
 	}
 }
 
