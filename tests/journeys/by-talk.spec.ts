@@ -43,6 +43,7 @@ test('by talk: no beat anywhere, on screen, on paper, in the data or in the expo
 		'/bands/about-you',
 		'/bands/resting-pulse',
 		'/learn/edge',
+		'/learn/guess',
 		'/learn/one-breath/moving',
 		'/account'
 	];

@@ -274,6 +274,25 @@ export const walks: readonly Walk[] = [
 				await ready(page);
 				await look(`edge: ${level}`, page);
 			}
+			await page.goto('/learn/guess');
+			await ready(page);
+			await look('guess', page);
+			await press(page, 'Keep my guess');
+			await ready(page);
+			await look('guess: issues', page);
+			const made = { phase: 'recovery-walk', effort: 5, pulse: 120 };
+			const seen = { talk: 'comfortable', method: '15', beats: 33 };
+			for (let n = 0; n < 6; n++) {
+				await phone.lead('/learn/guess?/guess', made);
+				await phone.lead('/learn/guess?/look', seen);
+			}
+			await page.goto('/learn/guess');
+			await ready(page);
+			await look('guess: six of them', page);
+			await phone.lead('/learn/guess?/guess', made);
+			await page.goto('/learn/guess');
+			await ready(page);
+			await look('guess: look', page);
 			await page.goto('/learn/one-breath/moving');
 			await press(page, 'See my share');
 			await look('one breath: issues', page);

@@ -11,7 +11,9 @@ import { SQLITE_FILE } from '$lib/server/database/open.ts';
 import * as deviceCodes from '$lib/server/device-codes.ts';
 import * as drafts from '$lib/server/drafts.ts';
 import * as events from '$lib/server/events.ts';
+import { forgetPulses } from '$lib/server/forget-pulses.ts';
 import * as groups from '$lib/server/groups.ts';
+import * as guesses from '$lib/server/guesses.ts';
 import * as memberships from '$lib/server/memberships.ts';
 import * as outingPlans from '$lib/server/outing-plans.ts';
 import * as passkeys from '$lib/server/passkeys.ts';
@@ -57,6 +59,8 @@ async function fill(here: InHouse): Promise<string> {
 	await walks.record(database, runner, '2026-11-25', NOW);
 	const profile = { ...profiles.EMPTY, weightKilograms: 71.5 };
 	await profiles.save(database, vault, runner, profile, NOW);
+	const guess = { on: '2026-11-25', phase: 'brisk-walk', effort: 5, pulseBpm: 123 } as const;
+	await guesses.make(database, vault, runner, guess, NOW);
 	await settings.save(database, runner, { name: NAME, theme: 'dark' });
 	await deviceCodes.create(database, CODE_KEY, runner, NOW);
 	await outingPlans.create(database, { runnerId: runner }, unevenRuns, NOW);
@@ -169,6 +173,7 @@ describe.each(DATABASES)('an account on %s', (type) => {
 			walks: ['2026-11-25'],
 			ownOutings: [{ outing: unevenRuns, revision: 1 }],
 			profile: { weightKilograms: 71.5 },
+			guesses: [{ phase: 'brisk-walk', pulseBpm: 123, seen: null }],
 			groups: [{ groupName: 'Lantern Street beginners', name: NAME }],
 			emergencyContact: { name: MARKER, phone: '112' },
 			readings: [{ coachName: 'Odile Marr', what: 'result' }],
@@ -206,7 +211,9 @@ describe.each(DATABASES)('an account on %s', (type) => {
 		await drafts.discard(database, other);
 		await screenings.invalidate(database, other, NOW);
 		await consents.withdraw(database, other, NOW);
-		await profiles.forgetPulses(database, vault, other, NOW);
+		await guesses.discardOpen(database, other);
+		await guesses.removeAll(database, other);
+		await forgetPulses(database, vault, other, NOW);
 		expect(tablesWith(await everything(here), mine)).toEqual(tablesWith(before, mine));
 
 		const {
@@ -230,6 +237,7 @@ describe.each(DATABASES)('an account on %s', (type) => {
 			wellAgain: [],
 			walks: [],
 			profile: profiles.EMPTY,
+			guesses: [],
 			groups: [],
 			attendance: [],
 			emergencyContact: null,

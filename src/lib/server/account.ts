@@ -12,6 +12,7 @@ import type { Database } from './database/tables.ts';
 import * as drafts from './drafts.ts';
 import * as events from './events.ts';
 import * as memberSteps from './member-steps.ts';
+import * as guesses from './guesses.ts';
 import * as memberships from './memberships.ts';
 import * as outingPlans from './outing-plans.ts';
 import * as passkeys from './passkeys.ts';
@@ -53,6 +54,7 @@ export async function exportAll(
 		wellAgain: await wellAgain.list(database, runnerId),
 		walks: await walks.list(database, runnerId),
 		profile: await profiles.load(database, vault, runnerId),
+		guesses: await guesses.list(database, vault, runnerId),
 		groups: await memberships.list(database, runnerId),
 		attendance: await attendance.ofRunner(database, runnerId),
 		emergencyContact: await contacts.own(database, vault, runnerId),

@@ -3,7 +3,6 @@ import { z } from 'zod';
 import { withinValid } from '../physiology/limits.ts';
 import { MORNINGS_KEPT } from '../physiology/resting.ts';
 import { addMonths } from '../screening/calendar.ts';
-import * as audit from './audit.ts';
 import { byRunner, type Of } from './by-runner.ts';
 import * as consents from './consents.ts';
 import type { Database } from './database/tables.ts';
@@ -135,17 +134,18 @@ export async function change(
 }
 
 /**
- * Deletes every stored pulse, for a result that turns pulse off. That two mornings asked for advice
- * is kept: forgetting it would loosen.
+ * Deletes every pulse of the profile. That two mornings asked for advice is kept: forgetting it would
+ * loosen.
+ * @returns whether there were any
  */
 export async function forgetPulses(
 	database: Kysely<Database>,
 	vault: Vault,
 	runnerId: string,
 	now: number
-): Promise<void> {
+): Promise<boolean> {
 	const profile = await load(database, vault, runnerId);
-	if (profile.mornings.length === 0 && profile.supervisedMaximumBpm === null) return;
+	if (profile.mornings.length === 0 && profile.supervisedMaximumBpm === null) return false;
 	await save(
 		database,
 		vault,
@@ -153,7 +153,7 @@ export async function forgetPulses(
 		{ ...profile, mornings: [], supervisedMaximumBpm: null },
 		now
 	);
-	await audit.record(database, runnerId, now, 'pulses.forgotten');
+	return true;
 }
 
 function placeOf(runnerId: string): Place {

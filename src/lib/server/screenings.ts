@@ -8,7 +8,7 @@ import * as consents from './consents.ts';
 import type { Database } from './database/tables.ts';
 import * as drafts from './drafts.ts';
 import * as events from './events.ts';
-import * as profiles from './profiles.ts';
+import { forgetPulses } from './forget-pulses.ts';
 import * as results from './results.ts';
 import type { Vault } from './vault.ts';
 
@@ -97,7 +97,7 @@ async function keep(
 		const event = { source: 'questions', signs, happenedAt: now, timeZone } as const;
 		await events.record(step, vault, runnerId, event, now);
 	}
-	if (decision.pulseOff) await profiles.forgetPulses(step, vault, runnerId, now);
+	if (decision.pulseOff) await forgetPulses(step, vault, runnerId, now);
 	return { kind: 'stored', result };
 }
 

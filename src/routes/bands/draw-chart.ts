@@ -1,4 +1,5 @@
 import { BarController, BarElement, CategoryScale, Chart, LinearScale, Tooltip } from 'chart.js';
+import { pageColours } from '$lib/components/page-colours.ts';
 import type { PulseBandView } from './view.ts';
 
 Chart.register(BarController, BarElement, CategoryScale, LinearScale, Tooltip);
@@ -31,7 +32,7 @@ export function drawChart(canvas: HTMLCanvasElement, data: ChartData): () => voi
 }
 
 function make(canvas: HTMLCanvasElement, { rows, restingBpm, maximumBpm, axis }: ChartData): Chart {
-	const colour = colourReader(canvas);
+	const colour = pageColours(canvas);
 	const band = rows.map((row) => [row.lowBpm ?? restingBpm, row.highBpm] as [number, number]);
 	const spread = rows.map(
 		(row) =>
@@ -69,19 +70,4 @@ function make(canvas: HTMLCanvasElement, { rows, restingBpm, maximumBpm, axis }:
 			plugins: { tooltip: { enabled: false } }
 		}
 	});
-}
-
-/** Custom properties may hold functions of the colour scheme: the browser resolves them for us. */
-function colourReader(canvas: HTMLCanvasElement): (name: string) => string {
-	return (name) => {
-		if (name === '--plain') return getComputedStyle(canvas).getPropertyValue(name);
-		const probe = document.createElement('span');
-		// Where a reader forces colours, words take theirs, but two shades in one would say nothing.
-		if (name.startsWith('--effort')) probe.style.setProperty('forced-color-adjust', 'none');
-		probe.style.color = `var(${name})`;
-		canvas.parentElement?.append(probe);
-		const { color } = getComputedStyle(probe);
-		probe.remove();
-		return color;
-	};
 }

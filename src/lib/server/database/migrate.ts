@@ -7,6 +7,7 @@ import * as answeringAgain from './migrations/0004-answering-again.ts';
 import * as walks from './migrations/0005-walks.ts';
 import * as groups from './migrations/0006-groups.ts';
 import * as outings from './migrations/0007-outings.ts';
+import * as guesses from './migrations/0010-guesses.ts';
 import type { Database } from './tables.ts';
 
 /** In order. A migration that was released is never edited: a change is a new one. */
@@ -17,7 +18,8 @@ const MIGRATIONS: Readonly<Record<string, Migration>> = {
 	'0004-answering-again': answeringAgain,
 	'0005-walks': walks,
 	'0006-groups': groups,
-	'0007-outings': outings
+	'0007-outings': outings,
+	'0010-guesses': guesses
 };
 
 /** Brings the database to the newest shape. Several processes may call it at once. */

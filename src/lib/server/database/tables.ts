@@ -114,6 +114,13 @@ interface RunnerTables {
 	advice: { id: string; runner_id: string; sealed: Sealed; recorded_at: Milliseconds };
 	well_again: { runner_id: string; on_date: LocalDate; recorded_at: Milliseconds };
 	walk: { runner_id: string; on_date: LocalDate; recorded_at: Milliseconds };
+	guess: {
+		id: string;
+		runner_id: string;
+		guessed_at: Milliseconds;
+		looked_at: Milliseconds | null;
+		sealed: Sealed;
+	};
 	profile: { runner_id: string; sealed: Sealed; updated_at: Milliseconds };
 	runner_settings: {
 		runner_id: string;

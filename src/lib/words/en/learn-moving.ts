@@ -115,3 +115,123 @@ export const movingBreath = {
 		'over-rest': 'That is further than at rest. Count at rest once more, after five quiet minutes.'
 	} as Record<string, string>
 };
+
+export const guessing = {
+	title: 'Guess, then look',
+	lead: 'Guess first, then look. After a few times you need the number less and less.',
+	leadByTalk:
+		'Guess the effort first, then speak aloud and see whether they fit. After a few times your guess is as good as the test.',
+	when: 'In the last minute of a part, keep your pace and decide on your guess. On a treadmill, slow to a walk before you type. Outdoors, stand out of the way.',
+	guessTitle: 'Your guess',
+	phase: 'Which part is it?',
+	shortRun:
+		'In runs of under two minutes the pulse has not caught up. Use a walk, or guess the effort alone in your mind.',
+	effort: 'How hard does it feel?',
+	pulse: 'What is your pulse?',
+	pulseHint: 'Beats a minute. Any guess is good the first time.',
+	keep: 'Keep my guess',
+	lookTitle: 'Now look',
+	guessed: (phase: string, effort: number) => `${phase}: you guessed effort ${effort}.`,
+	guessedPulse: (phase: string, effort: number, bpm: number) =>
+		`${phase}: you guessed effort ${effort} and ${bpm} beats a minute.`,
+	lookSteps: [
+		'Go back to the same pace for a minute.',
+		'Speak aloud for half a minute: the text below, a story, a song.',
+		'Then stop on the spot and count your pulse at once. Wait even 15 seconds and it reads 15 beats or more too low.'
+	],
+	lookStepsByTalk: [
+		'Go back to the same pace for a minute.',
+		'Speak aloud for half a minute: the text below, a story, a song.'
+	],
+	text: 'A text to speak',
+	talk: 'Could you speak comfortably?',
+	method: 'How did you look?',
+	methods: {
+		'15': 'Counted for 15 seconds: exact to about 4 beats a minute',
+		'10': 'Counted for 10 seconds: exact to about 6 beats a minute',
+		device: 'A chest strap or a watch showed it'
+	} as Record<string, string>,
+	beats: 'Beats that you counted, or the number that was shown',
+	see: 'See how close I was',
+	drop: 'Throw this guess away',
+	lastTitle: 'Last time',
+	lastPulse: (guessed: number, seen: number) => `You guessed ${guessed}, and it was ${seen}.`,
+	pulseOff: (off: number) => {
+		if (off === 0) return 'Exactly right.';
+		return `${Math.abs(off)} ${Math.abs(off) === 1 ? 'beat' : 'beats'} too ${off > 0 ? 'high' : 'low'}.`;
+	},
+	lastEffort: (effort: number, talk: string) => `You guessed effort ${effort}; talk: ${talk}.`,
+	effortOff: (off: number) => {
+		if (off === 0) return 'They fit.';
+		const steps = `${Math.abs(off)} ${Math.abs(off) === 1 ? 'step' : 'steps'}`;
+		return off > 0
+			? `Your number is ${steps} higher than talk says. Both count: ease off if in doubt.`
+			: `Your number is ${steps} lower than talk says. Talk comes first.`;
+	},
+	talkNames: {
+		comfortable: 'comfortable',
+		'with-breaths': 'with breaths',
+		'broke-off': 'broke off'
+	} as Record<string, string>,
+	close:
+		'Ten beats either way is a good guess. A count by hand reads some 6 to 10 beats low, because the pulse falls as soon as you stop.',
+	historyTitle: 'Are you getting closer?',
+	none: 'Your guesses will stand here. After six of them we say whether they get closer.',
+	closer: {
+		beats: (first: number, last: number) =>
+			`Your first three were ${first} beats off on average, your last three ${last}.`,
+		steps: (first: number, last: number) =>
+			`Your first three were ${first} steps off on average, your last three ${last}.`
+	},
+	chart: {
+		text: 'How far off each guess was, oldest first. The line in the middle is exactly right. The same numbers stand in the table below.',
+		noScript: 'The picture needs script. The table has the same numbers.',
+		axis: { beats: 'beats off', steps: 'steps off' },
+		tries: 'guess'
+	},
+	caption: 'Your guesses, newest first',
+	columns: {
+		on: 'Day',
+		phase: 'Part',
+		effort: 'Effort guessed',
+		talk: 'Talk',
+		effortOff: 'Steps off',
+		guessed: 'Pulse guessed',
+		seen: 'Pulse seen',
+		off: 'Beats off'
+	},
+	signed: (off: number) => (off > 0 ? `+${off}` : off < 0 ? `−${-off}` : '0'),
+	noPulse: '–',
+	remove: 'Remove',
+	removeOf: (date: string, phase: string) => `Remove the guess of ${date}, ${phase}`,
+	removeAll: 'Remove all my guesses',
+	stored: 'Your guesses are stored encrypted. No coach sees them. You can remove them here.',
+	basis:
+		'A count after stopping: 20 active adults were 7 to 9 beats low in the first 15 seconds, and 20 to 27 after waiting 15 seconds (De Van 2005). What counts as close is our own, no source.',
+	issues: {
+		phase: { missing: 'Pick the part.', 'unknown-option': 'Pick the part.' },
+		effort: {
+			missing: 'Choose a number from 0 to 10.',
+			'not-a-number': 'Choose a number from 0 to 10.',
+			'not-whole': 'Choose a number from 0 to 10.',
+			'too-low': 'Choose a number from 0 to 10.',
+			'too-high': 'Choose a number from 0 to 10.'
+		},
+		pulse: {
+			missing: 'Type a guess, such as 120.',
+			'not-a-number': 'Type a number, such as 120.',
+			'not-whole': 'Type a whole number, such as 120.',
+			'too-low': 'That is lower than a pulse can be. Guess again.',
+			'too-high': 'That is higher than a pulse can be. Guess again.'
+		},
+		talk: { missing: 'Pick one of the three.', 'unknown-option': 'Pick one of the three.' },
+		method: { missing: 'Pick how you looked.', 'unknown-option': 'Pick how you looked.' },
+		beats: {
+			missing: 'Type the number.',
+			'not-a-number': 'Type a number, such as 33.',
+			'not-whole': 'Type a whole number.',
+			'too-low': 'That gives a pulse too low to be true. Look again at how you counted.',
+			'too-high': 'That gives a pulse too high to be true. Look again at how you counted.'
+		}
+	} as Record<string, Record<string, string>>
+};

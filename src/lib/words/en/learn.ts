@@ -27,6 +27,10 @@ export const learn = {
 			title: 'Find the edge',
 			text: 'Short stretches, a little harder each, as far as talk allows.'
 		},
+		guess: {
+			title: 'Guess, then look',
+			text: 'Guess effort and pulse, then see how close you were.'
+		},
 		'one-breath/moving': {
 			title: 'One breath while you move',
 			text: 'Your own share, and what it says.'
