@@ -1,8 +1,9 @@
 import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig } from 'vitest/config';
+import { pseudoWords } from './tests/pseudo/pseudo-words.js';
 
 export default defineConfig({
-	plugins: [sveltekit()],
+	plugins: [sveltekit(), pseudoWords()],
 	build: { target: 'es2022' },
 	test: {
 		projects: [

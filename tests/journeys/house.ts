@@ -14,6 +14,8 @@ interface Opening {
 	readonly minutesAhead?: number;
 	readonly key?: string;
 	readonly env?: Readonly<Record<string, string>>;
+	/** Another build than the usual one: its handler, from `.setup/`. */
+	readonly handler?: string;
 }
 
 /**
@@ -42,18 +44,22 @@ export class House {
 		return `http://localhost:${this.port}`;
 	}
 
-	async open({ daysAhead = 0, minutesAhead = 0, key = this.key, env = {} }: Opening = {}) {
-		const child = spawn(process.execPath, ['--import', CLOCK, SERVER], {
-			env: {
-				...process.env,
-				PORT: String(this.port),
-				DATA_FOLDER: this.dataFolder,
-				BREATHMARK_KEY: key,
-				CLOCK_AHEAD_MS: String((daysAhead * 24 * 60 + minutesAhead) * 60_000),
-				...env
-			},
-			stdio: ['ignore', 'pipe', 'pipe']
-		});
+	async open({ daysAhead = 0, minutesAhead = 0, key = this.key, env = {}, handler }: Opening = {}) {
+		const child = spawn(
+			process.execPath,
+			['--import', CLOCK, SERVER, ...(handler ? [handler] : [])],
+			{
+				env: {
+					...process.env,
+					PORT: String(this.port),
+					DATA_FOLDER: this.dataFolder,
+					BREATHMARK_KEY: key,
+					CLOCK_AHEAD_MS: String((daysAhead * 24 * 60 + minutesAhead) * 60_000),
+					...env
+				},
+				stdio: ['ignore', 'pipe', 'pipe']
+			}
+		);
 		this.#child = child;
 		const printedBefore = this.printed.length;
 		const print = (chunk: Buffer) => (this.printed += chunk.toString());

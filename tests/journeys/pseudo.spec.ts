@@ -1,0 +1,112 @@
+import { execFileSync } from 'node:child_process';
+import type { Page } from '@playwright/test';
+import { CLOSING, OPENING } from '../pseudo/pseudo-text.js';
+import { todayIn } from './days.ts';
+import { House } from './house.ts';
+import { LanternStreet, become, expect, test as base } from './lantern-street.ts';
+import { Phone } from './phone.ts';
+import { leadsTo } from './walk.ts';
+
+const VITE = new URL('../../node_modules/vite/bin/vite.js', import.meta.url).pathname;
+
+/** Built once more, with every text of the words in a language that nobody speaks. */
+const test = base.extend<object, { house: House }>({
+	house: [
+		async ({}, use) => {
+			const env = { ...process.env, BREATHMARK_WORDS: 'pseudo' };
+			execFileSync(process.execPath, [VITE, 'build'], { env, stdio: 'pipe' });
+			const house = await House.build({
+				handler: '../.svelte-kit/pseudo/build/handler.js',
+				env: { ADDRESS_HEADER: 'x-phone-address' }
+			});
+			await use(house);
+			await house.tearDown();
+		},
+		{ scope: 'worker', timeout: 300_000 }
+	]
+});
+
+/** What people typed; names and unit symbols that are the same in every language. */
+const DATA =
+	/Breathmark|Lantern Street beginners|Odile Marr|Run leader, level 2|Mill park, east gate|East gate, by the clock|Sports hall, wall right of the door|Bram Holt|Ines|Rashid|Gwen|odile@lantern\.example|https?:\S+|km\/h|[A-Z]\w+\/[\w/]+|UTC/g;
+
+const open = ['/', '/screening', '/safety', '/methods', '/privacy', '/offline', '/learn', '/link'];
+const results = ['/screening/result', '/screening/doctor', '/screening/advice', '/account'];
+const gated = ['/bands', '/bands/about-you', '/bands/resting-pulse', '/bands/card'];
+
+test('no text is written in a page: for anybody', async ({ page }) => {
+	await look(page, open);
+});
+
+for (const name of ['mayRun', 'byTalk', 'mayWalk', 'settlingIn', 'askFirst'] as const) {
+	test(`no text is written in a page: ${name}`, async ({ page, phone }) => {
+		await phone.screen(leadsTo[name]);
+		await phone.send('/bands/resting-pulse?/add', { beats: 68, seconds: 60, on: todayIn('UTC') });
+		await look(page, name === 'askFirst' ? results : [...results, ...gated]);
+	});
+}
+
+test('no text is written in a page: the questions', async ({ page, phone }) => {
+	await phone.answerAll();
+	await look(page, [...Array.from({ length: 21 }, (_, i) => `/screening/questions/${i + 2}`)]);
+	await look(page, ['/screening/check']);
+});
+
+test('no text is written in a page: the desk', async ({ page, stranger, house }) => {
+	const coach = new Phone(await stranger(), house.url);
+	const lantern = await LanternStreet.found(coach);
+	await lantern.join(await stranger(), 'Ines');
+	await lantern.join(await stranger(), 'Rashid', leadsTo.byTalk);
+	await lantern.join(await stranger(), 'Gwen', leadsTo.askFirst);
+	await become(page, coach);
+	await look(page, ['/coach', '/coach/account', '/coach/new', lantern.bandsOf('Ines')]);
+	const parts = ['', '/attendance', '/bands', '/invite', '/settings', '/import', '/print'];
+	await look(page, [...parts, '/cards', '/wall', '/stop-signs', '/cues'].map(on(lantern)));
+});
+
+const on =
+	({ path }: LanternStreet) =>
+	(part: string) =>
+		path + part;
+
+async function look(page: Page, paths: readonly string[]) {
+	await page.setViewportSize({ width: 360, height: 780 });
+	for (const path of paths) {
+		await page.goto(path);
+		await page.waitForLoadState('networkidle');
+		const texts = await page.evaluate(textsOf);
+		const written = texts.flatMap((text) => outside(text.replace(DATA, '')));
+		expect(written, `${path}: a text that no translation reaches`).toEqual([]);
+		expect(texts.join(''), `${path} is in the pseudo-language`).toContain(OPENING);
+		const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+		expect(wide, `${path}: longer words still fit a phone`).toBeLessThanOrEqual(360);
+	}
+}
+
+/** All text of the page in its order, then each text that is only heard. Runs in the page. */
+function textsOf(): string[] {
+	const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+	const parts: string[] = [];
+	while (walker.nextNode()) {
+		const around = walker.currentNode.parentElement;
+		if (around?.closest('script, style, option, bdi, cite')) continue;
+		parts.push(walker.currentNode.nodeValue ?? '');
+	}
+	const heard = ['aria-label', 'placeholder', 'title', 'alt', 'aria-description'];
+	const attributes = heard.flatMap((name) =>
+		[...document.querySelectorAll(`[${name}]`)].map((it) => it.getAttribute(name) ?? '')
+	);
+	return [parts.join(' '), document.title, ...attributes];
+}
+
+/** Words that stand outside of the marks. */
+function outside(text: string): string[] {
+	let depth = 0;
+	let bare = '';
+	for (const letter of text) {
+		if (letter === OPENING) depth += 1;
+		if (depth === 0) bare += letter;
+		if (letter === CLOSING) depth -= 1;
+	}
+	return bare.match(/\p{L}{2,}/gu) ?? [];
+}
