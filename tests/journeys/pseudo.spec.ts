@@ -30,9 +30,33 @@ const test = base.extend<object, { house: House }>({
 const DATA =
 	/Breathmark|Lantern Street beginners|Odile Marr|Run leader, level 2|Mill park, east gate|East gate, by the clock|Sports hall, wall right of the door|Bram Holt|Ines|Rashid|Gwen|odile@lantern\.example|https?:\S+|km\/h|[A-Z]\w+\/[\w/]+|UTC/g;
 
-const open = ['/', '/screening', '/safety', '/methods', '/privacy', '/offline', '/learn', '/link'];
+const open = [
+	'/',
+	'/screening',
+	'/safety',
+	'/methods',
+	'/privacy',
+	'/offline',
+	'/learn',
+	'/learn/talk',
+	'/learn/scale',
+	'/learn/one-breath',
+	'/learn/teach',
+	'/link'
+];
 const results = ['/screening/result', '/screening/doctor', '/screening/advice', '/account'];
-const gated = ['/bands', '/bands/about-you', '/bands/resting-pulse', '/bands/card'];
+const gated = [
+	'/bands',
+	'/bands/about-you',
+	'/bands/resting-pulse',
+	'/bands/card',
+	'/learn/edge',
+	'/learn/guess',
+	'/outings'
+];
+
+// One worker, one build.
+test.describe.configure({ mode: 'default' });
 
 test('no text is written in a page: for anybody', async ({ page }) => {
 	await look(page, open);
@@ -61,7 +85,10 @@ test('no text is written in a page: the desk', async ({ page, stranger, house })
 	await become(page, coach);
 	await look(page, ['/coach', '/coach/account', '/coach/new', lantern.bandsOf('Ines')]);
 	const parts = ['', '/attendance', '/bands', '/invite', '/settings', '/import', '/print'];
-	await look(page, [...parts, '/cards', '/wall', '/stop-signs', '/cues'].map(on(lantern)));
+	await look(
+		page,
+		[...parts, '/outings', '/cards', '/wall', '/stop-signs', '/cues'].map(on(lantern))
+	);
 });
 
 const on =
@@ -89,7 +116,7 @@ function textsOf(): string[] {
 	const parts: string[] = [];
 	while (walker.nextNode()) {
 		const around = walker.currentNode.parentElement;
-		if (around?.closest('script, style, option, bdi, cite')) continue;
+		if (around?.closest('script, noscript, style, option, bdi, cite')) continue;
 		parts.push(walker.currentNode.nodeValue ?? '');
 	}
 	const heard = ['aria-label', 'placeholder', 'title', 'alt', 'aria-description'];
