@@ -22,6 +22,7 @@ const ranges = Object.fromEntries(
 const courses = Array.from({ length: RUNNERS }, (_, runner): Course => ({
 	kind: 'course',
 	runs: runner % 7 !== 0,
+	isSettlingIn: false,
 	ranges,
 	top: null,
 	restingSpread: 0.03,

@@ -26,6 +26,8 @@ export interface Course {
 	readonly kind: 'course';
 	/** False where each run is a brisk walk of the same length. */
 	readonly runs: boolean;
+	/** True where the runs come later: after six walks over two weeks. */
+	readonly isSettlingIn: boolean;
 	readonly ranges: Readonly<Record<PhaseKind, ShareRange>>;
 	/** The most that any phase may be expected to reach for now; null where the ranges alone decide. */
 	readonly top: { readonly share: number; readonly because: 'moderate' | 'first-weeks' } | null;
@@ -64,6 +66,7 @@ export function courseOf(
 	return {
 		kind: 'course',
 		runs: access.run && settling.kind !== 'going-on',
+		isSettlingIn: settling.kind === 'going-on',
 		ranges: Object.fromEntries(phaseKinds.map((kind) => [kind, rangeOf(kind)])) as Course['ranges'],
 		top: topOf(access, isModerate, daysSinceEachWalk),
 		restingSpread: resting.spreadBpm / reserveBpm,

@@ -1,0 +1,53 @@
+import type { ProgrammeWeek } from '../../outing/programme/programme.ts';
+import { expectedMean } from '../../physiology/pulse-response.ts';
+import type { Course, NoCourse } from './course.ts';
+import { START_SHARE, courseSteps } from './course-steps.ts';
+
+/** What the pulse is expected to do in one week of a programme, in shares of the reserve. */
+export interface WeekPulse {
+	readonly number: number;
+	/** Of how many runners; each has a curve for every outing of the week. */
+	readonly runners: number;
+	/** Their medians: the highest of the week, and the mean over all its outings. Null without any. */
+	readonly peakShare: number | null;
+	readonly meanShare: number | null;
+}
+
+/**
+ * Expected peak and mean of each week, of one runner or of a group's middle. An illustration.
+ */
+export function programmeTable(
+	weeks: readonly ProgrammeWeek[],
+	courses: readonly (Course | NoCourse)[]
+): readonly WeekPulse[] {
+	const known = courses.filter((course) => course.kind === 'course');
+	return weeks.map((week) => {
+		const each = known.flatMap((course) => weekOf(week, course) ?? []);
+		return {
+			number: week.number,
+			runners: each.length,
+			peakShare: median(each.map(({ peakShare }) => peakShare)),
+			meanShare: median(each.map(({ meanShare }) => meanShare))
+		};
+	});
+}
+
+function weekOf({ outings }: ProgrammeWeek, course: Course) {
+	let [peakShare, area, seconds] = [0, 0, 0];
+	for (const { outing } of outings) {
+		const way = courseSteps(course, outing);
+		if (way.kind === 'no-estimate') return null;
+		const lasts = way.steps.reduce((sum, step) => sum + step.durationSeconds, 0);
+		peakShare = Math.max(peakShare, ...way.phases.map((phase) => phase.peakShare));
+		area += expectedMean(way.steps, START_SHARE) * lasts;
+		seconds += lasts;
+	}
+	return { peakShare, meanShare: area / seconds };
+}
+
+function median(shares: readonly number[]): number | null {
+	if (shares.length === 0) return null;
+	const sorted = [...shares].sort((one, other) => one - other);
+	const [below, above] = [(sorted.length - 1) >> 1, sorted.length >> 1];
+	return (sorted[below]! + sorted[above]!) / 2;
+}
