@@ -10,7 +10,14 @@ import { build, version } from '$service-worker';
 const worker = globalThis.self as unknown as ServiceWorkerGlobalScope;
 
 const CACHE = `breathmark-${version}`;
-const PAGES = ['/screening', '/safety', '/offline'];
+const PAGES = [
+	'/screening',
+	'/safety',
+	'/safety/weather',
+	'/safety/outing',
+	'/safety/health',
+	'/offline'
+];
 const ASSETS = new Set(build);
 
 worker.addEventListener('install', (event) => {

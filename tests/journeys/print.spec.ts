@@ -72,6 +72,14 @@ test('the signs to stop are one sheet to pin up, the bands and a lesson two', as
 		expect(await print(page, paper), `signs to stop on ${paper}`).toBe(1);
 		await page.goto('/bands');
 		expect(await print(page, paper), `bands on ${paper}`).toBe(2);
+		for (const [sheet, pages] of [
+			['weather', 1],
+			['outing', 1],
+			['health', 2]
+		] as const) {
+			await page.goto(`/safety/${sheet}`);
+			expect(await print(page, paper), `${sheet} on ${paper}`).toBe(pages);
+		}
 		await page.goto('/learn/teach');
 		expect(await print(page, paper), `the lesson and its texts on ${paper}`).toBe(2);
 	}

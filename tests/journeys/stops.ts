@@ -43,6 +43,13 @@ export const walks: readonly Walk[] = [
 				await page.goto(path);
 				await look(path, page);
 			}
+			for (const name of ['weather', 'outing', 'health']) {
+				await page.goto(`/safety/${name}`);
+				await look(`/safety/${name}`, page);
+			}
+			await page.goto('/safety/weather');
+			await press(page, 'What does it mean today?');
+			await look('/safety/weather: issue', page);
 			for (const path of ['/learn', '/learn/scale', '/learn/one-breath', '/learn/teach']) {
 				await page.goto(path);
 				await look(path, page);

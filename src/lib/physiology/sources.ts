@@ -465,6 +465,26 @@ export const sources = {
 		'Pages from memory.'
 	),
 
+	// Heat
+	armstrong2007: source(
+		'secondary',
+		'Armstrong LE, Casa DJ, Millard-Stafford M, et al., for the American College of Sports Medicine',
+		2007,
+		'Exertional heat illness during training and competition',
+		'Med Sci Sports Exerc 39(3):556-572',
+		null,
+		'Table of wet-bulb globe temperatures as restated in PMC5094838; its lowest edge from memory.'
+	),
+	nwsHeatIndex: source(
+		'seen',
+		'US National Weather Service',
+		null,
+		null,
+		'Public pages on the heat index and on lightning',
+		null,
+		'Classes from 80, 90 and 103 F; full sun can add up to 15 F.'
+	),
+
 	// Mathematics and units
 	nistSp811: source(
 		'memory',
