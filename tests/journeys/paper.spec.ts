@@ -63,6 +63,17 @@ test('a runner’s own card: four for the pocket, and a large one', async ({
 	}
 });
 
+test('a card fits its sheet also where its letters never came', async ({
+	page,
+	lantern,
+	stranger
+}) => {
+	const ines = await lantern.join(await stranger(), 'Ines');
+	await become(page, ines);
+	await page.route(/\.woff2/, (route) => route.fulfill({ status: 404 }));
+	expect(await sheets(page, '/bands/card')).toEqual({ A4: 2, Letter: 2 });
+});
+
 test('by talk there is not one beat on any paper', async ({ page, lantern, stranger }) => {
 	const rashid = await lantern.join(await stranger(), 'Rashid', leadsTo.byTalk);
 	expect(await printed(page, `${lantern.path}/cards`)).toMatch(/Rashid/);
