@@ -249,3 +249,17 @@ test('a helper sees and leads; what an owner decides, and another coach’s grou
 	expect((await helper.send(`${lantern.path}?/add`, { name: 'x' })).status()).toBe(404);
 	expect((await phone.get(`/coach/${'0'.repeat(8)}`)).status()).toBe(404);
 });
+
+test('a page that is not there keeps the way around the group that it is missing from', async ({
+	page,
+	lantern
+}) => {
+	const missing = await page.goto(`${lantern.path}/members/nobody`);
+	expect(missing?.status()).toBe(404);
+	await expect(page.getByRole('link', { name: 'Lantern Street beginners' })).toBeVisible();
+	await page.getByRole('link', { name: 'Bands' }).click();
+	await expect(page).toHaveURL(`${lantern.path}/bands`);
+	// Somebody else's group is not known here, not even by name.
+	await page.goto('/coach/nothing/bands');
+	await expect(page.getByRole('link', { name: 'Bands' })).toHaveCount(0);
+});
