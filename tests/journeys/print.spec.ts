@@ -2,7 +2,7 @@ import { inflateSync } from 'node:zlib';
 import type { Page } from '@playwright/test';
 import { todayIn } from './days.ts';
 import { expect, test } from './test.ts';
-import type { Answers } from './walk.ts';
+import { leadsTo, ready, type Answers } from './walk.ts';
 
 /** Eight reasons of every kind, on the longest plan. Our own, invented. */
 const eightReasons: Answers = {
@@ -59,6 +59,50 @@ test('the doctor reads what was left ticked, and none of the buttons', async ({ 
 	await expect(page.getByRole('heading', { name: 'Reply' })).toBeVisible();
 	await expect(page.getByRole('link')).toHaveCount(0);
 	await expect(page.getByRole('button')).toHaveCount(0);
+});
+
+test('a button prints the page for the doctor; without script the words say how', async ({
+	page,
+	phone,
+	browser,
+	baseURL
+}) => {
+	await phone.screen(leadsTo.askFirst);
+	await page.goto('/screening/doctor');
+	await ready(page);
+	await page.evaluate(() => {
+		window.print = () => (document.title = 'it prints');
+	});
+	await page.getByRole('button', { name: 'Print' }).click();
+	await expect(page).toHaveTitle('it prints');
+
+	const plain = await browser.newContext({ javaScriptEnabled: false, baseURL });
+	await plain.addCookies(await page.context().cookies());
+	const asked = await plain.newPage();
+	await asked.goto('/screening/doctor');
+	await expect(asked.getByText('Print it from the menu of your browser.')).toBeVisible();
+	await expect(asked.getByRole('button', { name: 'Print' })).toHaveCount(0);
+	await plain.close();
+});
+
+test('reasons that advice covers still stand on the page for the doctor, with what remains', async ({
+	page,
+	phone
+}) => {
+	await phone.screen(leadsTo.askFirst);
+	const given = { role: 'doctor', covers: 'R-SIGN-ANKLES', limitBpm: '', givenOn: todayIn('UTC') };
+	await phone.send('/screening/advice?/record', { ...given, scope: 'walkrun' });
+	await page.goto('/screening/doctor');
+	const reason = page.getByRole('listitem').filter({ hasText: 'Your ankles swell up.' });
+	await expect(page.getByText('Advice already covers:')).toBeVisible();
+	await expect(reason).toBeVisible();
+	await expect(page.getByText('Nothing else is left that needs advice.')).toBeVisible();
+	await expect(page.getByText('There is no reason on file')).toHaveCount(0);
+	for (const paper of papers) expect(await print(page, paper), paper).toBe(1);
+
+	await phone.send('/screening/advice?/record', { ...given, scope: 'none' });
+	await page.goto('/screening/doctor');
+	await expect(page.getByText('advice on file says nothing yet')).toBeVisible();
 });
 
 test('the signs to stop are one sheet to pin up, the bands and a lesson two', async ({

@@ -235,6 +235,7 @@ export const walks: readonly Walk[] = [
 		async go({ page, phone }, look) {
 			await phone.screen(leadsTo.askFirst);
 			await page.goto('/screening/doctor');
+			await ready(page);
 			await look('doctor', page);
 			await page.goto('/screening/advice');
 			await look('advice', page);
@@ -243,6 +244,9 @@ export const walks: readonly Walk[] = [
 			await phone.send('/screening/advice?/record', { ...advice, givenOn: today() });
 			await page.goto('/screening/result');
 			await look('result: lifted by advice', page);
+			await page.goto('/screening/doctor');
+			await ready(page);
+			await look('doctor: covered by advice', page);
 			await page.goto('/screening/advice');
 			await look('advice: on file', page);
 		}

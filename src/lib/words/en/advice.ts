@@ -129,5 +129,12 @@ export const doctor = {
 	basis: (version: string) =>
 		`Question set ${version}: a draft in the app’s own words on the topics of published screening guidance, not yet reviewed by a clinician. It is not the form of any organisation.`,
 	paper: 'Fits one sheet of A4 or Letter.',
-	none: 'There is no reason on file that needs advice.'
+	none: 'There is no reason on file that needs advice.',
+	covered: 'Advice already covers:',
+	remains: {
+		none: 'Nothing else is left that needs advice.',
+		'walking-only': 'What remains: advice on file says walking only.',
+		'nothing-yet': 'What remains: advice on file says nothing yet, not before being seen again.'
+	},
+	tableHint: 'On a narrow screen, move the table sideways to see all of it. On paper it fits.'
 };

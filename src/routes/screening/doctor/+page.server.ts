@@ -1,5 +1,6 @@
 import { redirect } from '@sveltejs/kit';
 import * as screenings from '$lib/server/screenings.ts';
+import type { Access } from '$lib/screening/access.ts';
 import { standingOf } from '../../standing-of.ts';
 import type { PageServerLoad } from './$types';
 import { loadOf } from './load-table.ts';
@@ -21,6 +22,15 @@ export const load: PageServerLoad = async (event) => {
 		},
 		urgent: !access.allowed && access.urgent,
 		reasons,
+		covered: access.coveredReasons.filter((id) => !reasons.includes(id)),
+		remains: whatRemains(access, reasons.length),
 		load: loadOf(newest?.plan ?? 'walkrun')
 	};
 };
+
+/** What advice on file leaves standing, where no reason does: a doctor reads it as a line. */
+function whatRemains(access: Access, reasonCount: number) {
+	if (!access.allowed) return access.closedByAdvice.length > 0 ? ('nothing-yet' as const) : null;
+	if (access.walkOnlyByAdvice) return 'walking-only' as const;
+	return reasonCount === 0 && access.coveredReasons.length > 0 ? ('none' as const) : null;
+}
