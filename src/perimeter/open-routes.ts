@@ -25,6 +25,7 @@ export const openRoutes: ReadonlySet<string> = new Set([
 	'/methods',
 	'/offline',
 	'/privacy',
+	'/prompter/entries',
 	'/safety',
 	'/safety/health',
 	'/safety/outing',

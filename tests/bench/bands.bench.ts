@@ -21,7 +21,8 @@ const access: OpenAccess = {
 	startedOn: '2026-11-25',
 	ageYears: 46,
 	plan: 'walkrun',
-	walkOnlyByAdvice: false
+	walkOnlyByAdvice: false,
+	walkOnlyByPain: false
 };
 const profile: RunnerProfile = { ...emptyProfile, mornings: [68, 66, 69], supervisedCapacity: 31 };
 const runners = Array.from({ length: MANY }, (_, runner) => ({

@@ -16,6 +16,8 @@ import * as groups from '$lib/server/groups.ts';
 import * as guesses from '$lib/server/guesses.ts';
 import * as memberships from '$lib/server/memberships.ts';
 import * as outingPlans from '$lib/server/outing-plans.ts';
+import * as pains from '$lib/server/pains.ts';
+import * as pastOutings from '$lib/server/past-outings.ts';
 import * as passkeys from '$lib/server/passkeys.ts';
 import * as profiles from '$lib/server/profiles.ts';
 import * as roster from '$lib/server/roster.ts';
@@ -56,6 +58,17 @@ async function fill(here: InHouse): Promise<string> {
 	const words = { givenOn: '2026-11-20', role: 'doctor', scope: 'walk', limitBpm: 111 } as const;
 	await advice.record(database, vault, runner, { ...words, covers: [MARKER] }, NOW);
 	await wellAgain.record(database, runner, '2026-11-25', NOW);
+	const said = {
+		id: '6f1c9c2e-3b7a-4f43-9d62-0c9bb2c1a001',
+		outingRunId: '6f1c9c2e-3b7a-4f43-9d62-0c9bb2c1a002',
+		at: NOW,
+		seq: 0,
+		elapsedMs: 0,
+		kind: 'pain',
+		level: 'new',
+		where: 'knee'
+	} as const;
+	await pastOutings.append(database, vault, runner, [said], { now: NOW, timeZone: ZONE });
 	await walks.record(database, runner, '2026-11-25', NOW);
 	const profile = { ...profiles.EMPTY, weightKilograms: 71.5 };
 	await profiles.save(database, vault, runner, profile, NOW);
@@ -172,6 +185,8 @@ describe.each(DATABASES)('an account on %s', (type) => {
 			wellAgain: ['2026-11-25'],
 			walks: ['2026-11-25'],
 			ownOutings: [{ outing: unevenRuns, revision: 1 }],
+			outingEntries: [{ kind: 'pain', where: 'knee' }],
+			pain: { level: 'new', where: 'knee' },
 			profile: { weightKilograms: 71.5 },
 			guesses: [{ phase: 'brisk-walk', pulseBpm: 123, seen: null }],
 			groups: [{ groupName: 'Lantern Street beginners', name: NAME }],
@@ -236,6 +251,8 @@ describe.each(DATABASES)('an account on %s', (type) => {
 			programmeSteps: [],
 			wellAgain: [],
 			walks: [],
+			outingEntries: [],
+			pain: null,
 			profile: profiles.EMPTY,
 			guesses: [],
 			groups: [],

@@ -58,6 +58,12 @@ interface OfPhase {
 	readonly phase: number;
 }
 
+interface Pain {
+	readonly level: PainLevel;
+	/** Null where there is none, or where it was not said. */
+	readonly where: PainPlace | null;
+}
+
 /** What was said of talk and effort in a phase. */
 export interface TalkAnswer extends OfPhase {
 	readonly kind: 'talk-answer';
@@ -92,12 +98,8 @@ export type EntryContent =
 			readonly how: 'whole' | 'skipped' | 'cut-short';
 	  } & OfPhase)
 	| { readonly kind: 'ended'; readonly how: 'finished' | 'early' }
-	| {
-			readonly kind: 'pain' | 'pain-next-morning';
-			readonly level: PainLevel;
-			/** Null where there is none, or where it was not said. */
-			readonly where: PainPlace | null;
-	  }
+	| ({ readonly kind: 'pain' } & Pain)
+	| ({ readonly kind: 'pain-next-morning' } & Pain)
 	| { readonly kind: 'something-wrong'; readonly sign: WrongSign }
 	| ({
 			readonly kind: 'pulse-summary';

@@ -21,6 +21,8 @@ export interface AccessInput extends now.SaidByRunner {
 	readonly restingAskFirstSince: LocalDate | null;
 	/** True when the runner said today that they feel ill. It counts for today only. */
 	readonly illToday?: boolean;
+	/** True while new or growing pain stands that the runner has not said to be gone: no running. */
+	readonly painStands?: boolean;
 	/** Epoch milliseconds. */
 	readonly now: number;
 	/** IANA name of the zone where the runner is. */
@@ -69,7 +71,16 @@ function decide(input: AccessInput): Access {
 		...(refusing.length > 0 ? (['SEEK_ADVICE'] as const) : [])
 	]);
 	return status === 'CLEARED_ALL' || status === 'CLEARED_WALK'
-		? openAccess({ status, left, result, ruleset, lastDay, advice: input.advice, today })
+		? openAccess({
+				status,
+				left,
+				result,
+				ruleset,
+				lastDay,
+				advice: input.advice,
+				today,
+				painStands: input.painStands ?? false
+			})
 		: closedFor(status, left, refusing);
 }
 

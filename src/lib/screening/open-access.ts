@@ -38,6 +38,8 @@ export interface OpenAccess {
 	readonly plan: Plan;
 	/** True where advice on file, and not the answers, says walking only. */
 	readonly walkOnlyByAdvice: boolean;
+	/** True where new or growing pain, and nothing else, stops the runs until it is gone. */
+	readonly walkOnlyByPain: boolean;
 }
 
 interface Opened {
@@ -48,6 +50,7 @@ interface Opened {
 	readonly lastDay: LocalDate;
 	readonly advice: readonly Advice[];
 	readonly today: LocalDate;
+	readonly painStands: boolean;
 }
 
 /** How far the gate opens: the strictest of result, plan, and the advices that lifted something. */
@@ -56,12 +59,14 @@ export function openAccess(opened: Opened): OpenAccess {
 	const scopes = left.lifting.flatMap((advice) => scopePlan(advice) ?? []);
 	const plan = strictestPlan(result.plan, scopes);
 	const walkOnly = walkOnlyAdvice(opened.advice, opened.today);
-	const status =
+	const withoutPain =
 		walkOnly.length > 0 ? strictestStatus([opened.status, 'CLEARED_WALK']) : opened.status;
+	const status = opened.painStands ? strictestStatus([withoutPain, 'CLEARED_WALK']) : withoutPain;
 	const byStatus = ruleset.outcomes[status];
 	const byPlan = ruleset.planLimits[plan];
 	const ceiling = strictestCeiling([byStatus.ceiling, byPlan.ceiling]);
 	const standing = standingRules(opened);
+	const runsWithoutPain = ruleset.outcomes[withoutPain].run && byPlan.run;
 	return {
 		allowed: true,
 		status: status === 'CLEARED_WALK' ? 'CLEARED_WALK' : 'CLEARED_ALL',
@@ -76,6 +81,7 @@ export function openAccess(opened: Opened): OpenAccess {
 		validUntil: [...left.lifting, ...walkOnly].map(lastDayOf).reduce(earlier, lastDay),
 		resultUntil: lastDay,
 		walkOnlyByAdvice: walkOnly.length > 0 && opened.status === 'CLEARED_ALL',
+		walkOnlyByPain: opened.painStands && runsWithoutPain,
 		startedOn: result.completedOn,
 		ageYears: result.ageYears,
 		plan

@@ -15,7 +15,9 @@ import * as memberSteps from './member-steps.ts';
 import * as guesses from './guesses.ts';
 import * as memberships from './memberships.ts';
 import * as outingPlans from './outing-plans.ts';
+import * as pains from './pains.ts';
 import * as passkeys from './passkeys.ts';
+import * as pastOutings from './past-outings.ts';
 import * as profiles from './profiles.ts';
 import * as readings from './readings.ts';
 import * as screenings from './screenings.ts';
@@ -53,6 +55,8 @@ export async function exportAll(
 		programmeSteps: await memberSteps.ofRunner(database, runnerId),
 		wellAgain: await wellAgain.list(database, runnerId),
 		walks: await walks.list(database, runnerId),
+		outingEntries: await pastOutings.entriesOf(database, vault, runnerId),
+		pain: await pains.last(database, vault, runnerId),
 		profile: await profiles.load(database, vault, runnerId),
 		guesses: await guesses.list(database, vault, runnerId),
 		groups: await memberships.list(database, runnerId),

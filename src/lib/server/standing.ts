@@ -9,6 +9,7 @@ import type { Of } from './by-runner.ts';
 import * as consents from './consents.ts';
 import type { Database } from './database/tables.ts';
 import * as events from './events.ts';
+import * as pains from './pains.ts';
 import * as profiles from './profiles.ts';
 import * as screenings from './screenings.ts';
 import * as settings from './settings.ts';
@@ -55,7 +56,8 @@ export async function standings(
 		events: await events.listOfMany(database, vault, runnerIds),
 		advice: await advice.listOfMany(database, vault, runnerIds),
 		wellAgainOn: await wellAgain.latestOfMany(database, runnerIds),
-		changedAt: await screenings.changedAtOfMany(database, runnerIds)
+		changedAt: await screenings.changedAtOfMany(database, runnerIds),
+		painStands: await pains.standsForMany(database, runnerIds)
 	};
 	return (runnerId) => closedIfShut(() => decide(kept, runnerId, now));
 }
@@ -69,6 +71,7 @@ type KeptOf = {
 	readonly advice: Of<readonly Advice[]>;
 	readonly wellAgainOn: Of<LocalDate | null>;
 	readonly changedAt: Of<number | null>;
+	readonly painStands: Of<boolean>;
 };
 
 function decide(kept: KeptOf, runnerId: string, now: number): Access {
@@ -82,6 +85,7 @@ function decide(kept: KeptOf, runnerId: string, now: number): Access {
 		advice: kept.advice(runnerId),
 		wellAgainOn: kept.wellAgainOn(runnerId),
 		changedOn: changedAt === null ? null : localDate(changedAt, timeZone),
+		painStands: kept.painStands(runnerId),
 		restingAskFirstSince: kept.profile(runnerId).restingAskFirstSince,
 		now,
 		timeZone,

@@ -21,7 +21,8 @@ export const wideOpen: OpenAccess = {
 	startedOn: '2026-11-25',
 	ageYears: 46,
 	plan: 'walkrun',
-	walkOnlyByAdvice: false
+	walkOnlyByAdvice: false,
+	walkOnlyByPain: false
 };
 
 export const measured: RunnerProfile = { ...emptyProfile, mornings: [68] };

@@ -115,7 +115,8 @@ describe('an open gate', () => {
 			startedOn: '2026-11-24',
 			ageYears: 44,
 			plan: 'walkrun',
-			walkOnlyByAdvice: false
+			walkOnlyByAdvice: false,
+		walkOnlyByPain: false
 		});
 	});
 

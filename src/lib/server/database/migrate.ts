@@ -8,6 +8,7 @@ import * as walks from './migrations/0005-walks.ts';
 import * as groups from './migrations/0006-groups.ts';
 import * as outings from './migrations/0007-outings.ts';
 import * as guesses from './migrations/0010-guesses.ts';
+import * as pastOutings from './migrations/0011-past-outings.ts';
 import type { Database } from './tables.ts';
 
 /** In order. A migration that was released is never edited: a change is a new one. */
@@ -19,7 +20,8 @@ const MIGRATIONS: Readonly<Record<string, Migration>> = {
 	'0005-walks': walks,
 	'0006-groups': groups,
 	'0007-outings': outings,
-	'0010-guesses': guesses
+	'0010-guesses': guesses,
+	'0011-past-outings': pastOutings
 };
 
 /** Brings the database to the newest shape. Several processes may call it at once. */

@@ -2,6 +2,7 @@ import type { ColumnType } from 'kysely';
 import type { LocalDate } from '../../screening/types.ts';
 import type { GroupTables } from './group-tables.ts';
 import type { OutingTables } from './outing-tables.ts';
+import type { PastTables } from './past-tables.ts';
 
 /** Epoch milliseconds in a bigint column; both drivers read it back as a number. */
 type Milliseconds = number;
@@ -147,4 +148,4 @@ interface HouseTables {
 }
 
 export interface Database
-	extends SignInTables, RunnerTables, HouseTables, GroupTables, OutingTables {}
+	extends SignInTables, RunnerTables, HouseTables, GroupTables, OutingTables, PastTables {}

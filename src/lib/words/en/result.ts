@@ -9,7 +9,7 @@ interface ResultWords {
 
 /** A code, or a variant of one that needs other words. */
 export type ResultHeading =
-	AccessCode | 'BY_TALK' | 'WALK_PLAN' | 'WALK_ADVISED' | 'SEEK_TODAY' | 'WITHDRAWN';
+	AccessCode | 'BY_TALK' | 'WALK_PLAN' | 'WALK_ADVISED' | 'WALK_PAIN' | 'SEEK_TODAY' | 'WITHDRAWN';
 
 /** What a runner reads for each code. The page adds the reasons and who may lift them. */
 export const results: Record<ResultHeading, ResultWords> = {
@@ -46,6 +46,18 @@ export const results: Record<ResultHeading, ResultWords> = {
 		next: [
 			'See your walking bands.',
 			'When a professional says that you may run, write that down and remove the older advice.'
+		]
+	},
+	WALK_PAIN: {
+		title: 'No running while it hurts',
+		what: [
+			'You told us about new or growing pain. No running until it is gone. Walk if walking does not hurt.',
+			'A sore shin or knee is the most common harm of starting to run. A pause now is short.'
+		],
+		next: [
+			'See a physiotherapist or a doctor if it is not better in a few days, if you limp, or if it hurts at rest.',
+			'One calf suddenly swollen and sore: see a doctor today.',
+			'When it is gone, say so here. Then your runs come back.'
 		]
 	},
 	SEEK_TODAY: {
@@ -180,6 +192,12 @@ export const result = {
 		'The question set is a draft that no clinician has reviewed yet. Local rules, insurance and licensed practice come first.',
 	version: (id: string, version: string) => `Question set ${id}, version ${version}.`,
 	answersDeleted: 'Your answers have been deleted. What stays is this result.'
+};
+
+export const painGone = {
+	box: 'The pain is gone, also when I walk fast',
+	go: 'It is gone',
+	issue: 'Tick the box first.'
 };
 
 export const change = {

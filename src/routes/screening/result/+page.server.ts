@@ -1,13 +1,14 @@
-import type { RequestEvent } from '@sveltejs/kit';
+import { fail, redirect, type RequestEvent } from '@sveltejs/kit';
 import type { Access } from '$lib/screening/access.ts';
 import type { ScreeningResult } from '$lib/screening/types.ts';
 import * as consents from '$lib/server/consents.ts';
 import * as drafts from '$lib/server/drafts.ts';
 import * as events from '$lib/server/events.ts';
+import * as pains from '$lib/server/pains.ts';
 import * as screenings from '$lib/server/screenings.ts';
 import { visitor } from '$lib/server/visitor.ts';
 import { standingOf } from '../../standing-of.ts';
-import type { PageServerLoad } from './$types';
+import type { Actions, PageServerLoad } from './$types';
 import { actionsFor } from './actions.ts';
 import { onTheWay } from './on-the-way.ts';
 
@@ -31,6 +32,14 @@ export const load: PageServerLoad = async (event) => {
 		/** Only a finished form has had its answers deleted. */
 		ruleset: draft === null && !withdrawn && newest ? rulesetOf(newest) : null
 	};
+};
+
+export const actions: Actions = {
+	painGone: async ({ request, locals: { house, runner, now } }) => {
+		if ((await request.formData()).get('gone') !== 'yes') return fail(400, { painIssue: true });
+		if (runner !== null) await pains.gone(house.database, runner.runnerId, now);
+		redirect(303, '/screening/result');
+	}
 };
 
 const whatIsOpen = (access: Extract<Access, { allowed: true }>) => ({
@@ -73,6 +82,7 @@ function headingFor(access: Access) {
 		const today = access.code === 'SEEK_ADVICE' && access.urgent;
 		return today ? ('SEEK_TODAY' as const) : access.code;
 	}
+	if (access.walkOnlyByPain) return 'WALK_PAIN' as const;
 	if (access.walkOnlyByAdvice) return 'WALK_ADVISED' as const;
 	if (access.status === 'CLEARED_WALK') return access.status;
 	if (!access.run) return 'WALK_PLAN' as const;

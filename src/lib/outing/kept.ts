@@ -1,0 +1,50 @@
+import type { Outing } from './outing.ts';
+
+/** An outing that lies ahead, as the runner may do it. */
+export interface KeptOuting {
+	/** Of the group's planned outing. */
+	readonly id: string;
+	readonly groupName: string;
+	/** YYYY-MM-DD. */
+	readonly onDate: string;
+	readonly number: number | null;
+	readonly outing: Outing;
+	readonly walksInstead: boolean;
+	readonly state: 'planned' | 'done' | 'missed';
+}
+
+/** What a phone may keep of a runner, and until when. */
+export interface KeptForRunner<Phase> {
+	readonly open: true;
+	/** Tells one runner from another on this phone, and nothing else. */
+	readonly runnerKey: string;
+	/** The server's clock, epoch milliseconds. */
+	readonly servedAt: number;
+	/** The end of the result, or fourteen days from now, whichever comes first. */
+	readonly grantEndsAt: number;
+	readonly timeZone: string;
+	readonly emergencyNumber: string | null;
+	readonly mayRun: boolean;
+	readonly pulseOn: boolean;
+	readonly phases: readonly Phase[];
+	readonly outings: readonly KeptOuting[];
+}
+
+/** Where a grant stands. Everything that cannot be right closes it. */
+export type GrantState = 'open' | 'ended' | 'clock-set-back';
+
+/** How far a phone corrects its own clock without anybody setting it. Common practice, no source. */
+const CORRECTED_MS = 2 * 60 * 1000;
+
+/**
+ * Whether kept numbers may be shown now. A clock that was set back could make a grant last for ever,
+ * so the highest time that was ever seen is kept, the server's among them.
+ */
+export function grantState(
+	{ grantEndsAt }: Pick<KeptForRunner<never>, 'grantEndsAt'>,
+	highestSeenMs: number,
+	nowMs: number
+): GrantState {
+	if (!Number.isFinite(nowMs) || nowMs < highestSeenMs - CORRECTED_MS) return 'clock-set-back';
+	return Math.max(nowMs, highestSeenMs) < grantEndsAt ? 'open' : 'ended';
+}

@@ -1,0 +1,96 @@
+import type { Kysely } from 'kysely';
+import { entryShape } from '../forms/entry.ts';
+import type { Entry } from '../outing/entry.ts';
+import { mergeEntries } from '../outing/merge-entries.ts';
+import { settleEntries, type DoneOuting } from '../outing/settle-entries.ts';
+import type { LocalDate } from '../screening/types.ts';
+import { byRunner } from './by-runner.ts';
+import type { Database } from './database/tables.ts';
+import type { Place, Vault } from './vault.ts';
+
+export { append } from './past-entries.ts';
+
+/** An outing that was done, or is being done. */
+export interface PastOuting extends DoneOuting {
+	readonly id: string;
+	readonly beganAt: number;
+	/** The runner's own date when it began. */
+	readonly onDate: LocalDate;
+}
+
+/** The runner's outings, newest first, with what each came to. */
+export async function list(
+	database: Kysely<Database>,
+	vault: Vault,
+	runnerId: string
+): Promise<PastOuting[]> {
+	const rows = await outingsOf(database, runnerId).orderBy('began_at', 'desc').execute();
+	const kept = await entriesOf(database, vault, runnerId);
+	return rows.flatMap((row) => {
+		const entries = kept.filter(({ outingRunId }) => outingRunId === row.id);
+		if (entries.length === 0) return [];
+		const { id, began_at: beganAt, on_date: onDate } = row;
+		return [{ ...settleEntries(entries), id, beganAt, onDate }];
+	});
+}
+
+/** One of them, or null for what is not there or not the runner's. */
+export async function of(
+	database: Kysely<Database>,
+	vault: Vault,
+	runnerId: string,
+	id: string
+): Promise<PastOuting | null> {
+	return (await list(database, vault, runnerId)).find((outing) => outing.id === id) ?? null;
+}
+
+/** Every entry as it was sent, for the runner's own file. */
+export async function entriesOf(
+	database: Kysely<Database>,
+	vault: Vault,
+	runnerId: string,
+	outingRunId: string | null = null
+): Promise<readonly Entry[]> {
+	let rows = database.selectFrom('past_entry').selectAll().where('runner_id', '=', runnerId);
+	if (outingRunId !== null) rows = rows.where('outing_run_id', '=', outingRunId);
+	const of = byRunner(await rows.execute());
+	return mergeEntries(
+		of(runnerId).map(({ id, sealed }) => vault.unseal(placeOf(runnerId, id), sealed, entryShape))
+	);
+}
+
+/** Deletes what was written down of an outing. An urgent sign and a pain of it stand. */
+export async function remove(
+	database: Kysely<Database>,
+	runnerId: string,
+	id: string,
+	now: number
+): Promise<'removed' | 'not-found'> {
+	return database.transaction().execute(async (step) => {
+		const { numUpdatedRows } = await step
+			.updateTable('past_outing')
+			.set({ removed_at: now })
+			.where('runner_id', '=', runnerId)
+			.where('id', '=', id)
+			.where('removed_at', 'is', null)
+			.executeTakeFirst();
+		await step
+			.deleteFrom('past_entry')
+			.where('runner_id', '=', runnerId)
+			.where('outing_run_id', '=', id)
+			.execute();
+		return numUpdatedRows ? 'removed' : 'not-found';
+	});
+}
+
+export function outingsOf(database: Kysely<Database>, runnerId: string) {
+	return database
+		.selectFrom('past_outing')
+		.selectAll()
+		.where('runner_id', '=', runnerId)
+		.where('removed_at', 'is', null);
+}
+
+export function placeOf(runnerId: string, id: string): Place {
+	return { table: 'past_entry', owner: runnerId, row: id };
+}

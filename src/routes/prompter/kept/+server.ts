@@ -1,0 +1,45 @@
+import { createHash } from 'node:crypto';
+import { json } from '@sveltejs/kit';
+import { startOfDay } from '$lib/calendar/start-of-day.ts';
+import { addDays } from '$lib/screening/calendar.ts';
+import * as effortBands from '$lib/server/effort-bands.ts';
+import * as plannedOutings from '$lib/server/planned-outings.ts';
+import type { KeptForRunner } from '$lib/outing/kept.ts';
+import { setView } from '../../bands/set-view.ts';
+import { unitsOf } from '../../bands/units-of.ts';
+import { phaseView } from '../../bands/view.ts';
+import { needOpen } from '../../standing-of.ts';
+import type { RequestHandler } from './$types';
+
+const DAYS_AHEAD = 14;
+const DAY_MS = 24 * 60 * 60 * 1000;
+
+/**
+ * What this runner's phone may keep for a park without a network, and until when: bands as they are
+ * shown, and the outings of the next fourteen days. No age, no reason, and no beat with pulse off.
+ */
+export const GET: RequestHandler = async (event) => {
+	const { house, runner, now, today, chosen } = await needOpen(event);
+	const { access, guidance, set } = await effortBands.of(house, runner, now, today);
+	if (!access.allowed || !guidance.open) return json({ open: false }, { status: 403 });
+	const until = addDays(today, DAYS_AHEAD);
+	const at = { now, today };
+	const outings = await plannedOutings.forRunner(house, runner, today, until, at);
+	const { settings, timeZone, emergencyNumber } = chosen;
+	const resultEndsAt = startOfDay(addDays(access.validUntil, 1), timeZone);
+	const kept: KeptForRunner<ReturnType<typeof phaseView>> = {
+		open: true,
+		runnerKey: createHash('sha256').update(runner.runnerId).digest('base64url'),
+		servedAt: now,
+		grantEndsAt: Math.min(resultEndsAt, now + DAYS_AHEAD * DAY_MS),
+		timeZone,
+		emergencyNumber,
+		mayRun: guidance.mayRun && guidance.settlingIn.kind !== 'going-on',
+		pulseOn: guidance.pulse.kind === 'on',
+		phases: guidance.phases.map((phase) =>
+			phaseView(phase, setView(phase, set, timeZone), unitsOf(settings))
+		),
+		outings
+	};
+	return json(kept);
+};
