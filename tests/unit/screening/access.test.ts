@@ -116,7 +116,7 @@ describe('an open gate', () => {
 			ageYears: 44,
 			plan: 'walkrun',
 			walkOnlyByAdvice: false,
-		walkOnlyByPain: false
+			walkOnlyByPain: false
 		});
 	});
 
