@@ -19,7 +19,9 @@ export type OutingIssueCode =
 	| 'too-slow-to-run'
 	| 'incline-out-of-limits'
 	| 'cue-too-long'
-	| 'cue-unprintable';
+	| 'cue-unprintable'
+	/** Not wrong in itself: its author may walk, not run. */
+	| 'run-not-open';
 
 /** Where in an outing: keys and indexes from the outing inwards, such as parts, 2, phases, 0, cue. */
 export type OutingPath = readonly (string | number)[];

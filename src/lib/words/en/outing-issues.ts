@@ -5,6 +5,7 @@ import type { outingLimits } from '$lib/outing/outing-limits.ts';
 export const outingIssues: Readonly<
 	Record<OutingIssueCode, (limits: typeof outingLimits) => string>
 > = {
+	'run-not-open': () => 'Your result opens walking for now. Make this a brisk walk.',
 	'name-empty': () => 'Give the outing a name.',
 	'name-too-long': ({ nameLength }) => `The name can have ${nameLength.high} letters at most.`,
 	'name-unprintable': () => 'The name must be one line of plain letters.',

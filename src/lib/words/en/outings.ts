@@ -154,6 +154,22 @@ export const outingEditor = {
 		'too-slow-to-run': 'That is slower than running begins. Make it faster, or make it a walk.',
 		'incline-out-of-limits': 'Write an incline of 0 to 15 %, or leave it empty.',
 		'cue-too-long': 'Make the words shorter: at most 120 characters.',
+		'run-not-open': 'Your result opens walking for now. Make this a brisk walk.',
 		'cue-unprintable': 'The words hold a character that cannot be shown. Type them anew.'
 	} satisfies Record<OutingIssueCode, string> as Record<string, string>
+};
+
+/** A runner's own page of outings. */
+export const ownOutings = {
+	title: 'My outings',
+	back: 'My outings',
+	coming: 'With your group',
+	nothingComing:
+		'The next outings of your group will stand here, once your coach has set one for a day.',
+	own: 'On your own',
+	empty:
+		'Outings that you make for yourself will stand here. The first one is ready to be changed.',
+	walksInstead: 'For you, each run is a brisk walk of the same length.',
+	picture: 'A line for walking, an arc over each run',
+	stop: 'Stop if something feels wrong. How you can talk comes first, whatever is written here.'
 };

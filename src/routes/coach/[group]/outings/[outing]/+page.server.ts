@@ -2,12 +2,14 @@ import { fail, redirect } from '@sveltejs/kit';
 import { planDayForm } from '$lib/forms/outing-row.ts';
 import { readForm } from '$lib/forms/read-form.ts';
 import { addMonths, compareDates } from '$lib/screening/calendar.ts';
+import * as memberBands from '$lib/server/member-bands.ts';
 import * as outingPlans from '$lib/server/outing-plans.ts';
 import * as plannedOutings from '$lib/server/planned-outings.ts';
 import { dayAndTime } from '$words/dates.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { editorActions, type Editing } from '../../../../outings/editor-actions.ts';
 import { needGroup, notFound } from '../../need-group.ts';
+import { pictureOf } from './picture-of.ts';
 
 type Asked = Parameters<typeof needGroup>[0];
 
@@ -36,9 +38,11 @@ async function editing(event: Asked): Promise<Editing> {
 }
 
 export const load: PageServerLoad = async (event) => {
-	const { database, holder, group, plan, today } = await need(event);
+	const { house, database, coach, holder, group, plan, today, now } = await need(event);
 	const kept = await outingPlans.versions(database, holder, plan.id);
+	const seen = (await memberBands.list(house, coach, group.id, now)) ?? notFound();
 	return {
+		picture: pictureOf(seen, event.url.searchParams.get('runner')),
 		plan: { id: plan.id, outing: plan.outing, revision: plan.revision },
 		unit: group.units,
 		today,

@@ -1,0 +1,86 @@
+import type { Course, NoCourse } from '$lib/guidance/expected/course.ts';
+import { expectedOuting } from '$lib/guidance/expected/expected-outing.ts';
+import { groupOuting } from '$lib/guidance/expected/group-outing.ts';
+import { phasesOf, type Outing } from '$lib/outing/outing.ts';
+import { phaseTargets } from '$lib/outing/phase.ts';
+
+/** What the picture of an outing is drawn from: minutes, and per cent of the reserve. */
+export interface Drawn {
+	readonly minutes: number;
+	readonly points: readonly {
+		readonly at: number;
+		readonly middle: number;
+		readonly low: number;
+		readonly high: number;
+	}[];
+	readonly slots: readonly Slot[];
+}
+
+interface Slot {
+	readonly from: number;
+	readonly to: number;
+	readonly low: number;
+	readonly high: number;
+	readonly isRun: boolean;
+}
+
+/** Between two points of the curve. Two hundred runners stay light enough to drag a length under. */
+export const EVERY_SECONDS = 20;
+
+const percent = (share: number) => share * 100;
+
+/** One runner: the expected course, and one spread about it; null where none is drawn. */
+export function drawnOfRunner(course: Course | NoCourse, outing: Outing): Drawn | null {
+	const expected = expectedOuting(course, outing, EVERY_SECONDS / 2);
+	if (expected.kind !== 'expected') return null;
+	return {
+		minutes: (expected.points.at(-1)?.seconds ?? 0) / 60,
+		points: expected.points.map(({ seconds, share, spreadShare }) => ({
+			at: seconds / 60,
+			middle: percent(share),
+			low: percent(Math.max(0, share - spreadShare)),
+			high: percent(Math.min(1, share + spreadShare))
+		})),
+		slots: expected.phases.map(({ phase, startSeconds, range }) => ({
+			from: startSeconds / 60,
+			to: (startSeconds + phase.seconds) / 60,
+			low: percent(range.low ?? 0),
+			high: percent(range.high),
+			isRun: phaseTargets[phase.kind].gait === 'run'
+		}))
+	};
+}
+
+/** The group: its middle, where two in three of it are, and what does not fit some of them. */
+export function drawnOfGroup(courses: readonly (Course | NoCourse)[], outing: Outing) {
+	const group = groupOuting(courses, outing, EVERY_SECONDS);
+	const drawn: Drawn = {
+		minutes: (group.points.at(-1)?.seconds ?? 0) / 60,
+		points: group.points.map(({ seconds, median, low, high }) => ({
+			at: seconds / 60,
+			middle: percent(median),
+			low: percent(low),
+			high: percent(high)
+		})),
+		slots: usualSlots(outing)
+	};
+	return { drawn, group };
+}
+
+/** The bands as the outing is written, before any runner's own. */
+function usualSlots(outing: Outing): Slot[] {
+	let at = 0;
+	return phasesOf(outing).map(({ kind, seconds, target }) => {
+		const { reserve, gait } = phaseTargets[kind];
+		const { low, high } = target ?? reserve;
+		const from = at / 60;
+		at += seconds;
+		return {
+			from,
+			to: at / 60,
+			low: percent(low ?? 0),
+			high: percent(high),
+			isRun: gait === 'run'
+		};
+	});
+}

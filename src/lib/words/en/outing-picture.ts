@@ -1,0 +1,41 @@
+import { spokenLength } from './outings.ts';
+
+const of = (misfits: number, runners: number) => `${misfits} of ${runners}`;
+
+/** The picture of an outing: the pulse that is expected through it. */
+export const outingPicture = {
+	title: 'What the group’s pulse will do',
+	titleOf: (name: string) => `What to expect for ${name}`,
+	illustration:
+		'An illustration: nobody’s pulse is known beforehand. The line that they can say decides.',
+	text: (level: number, at: string) =>
+		`Expected pulse through the outing, highest ${level} % of reserve at ${at}. The table has the same.`,
+	time: 'Minutes',
+	level: '% of reserve',
+	nobody:
+		'The expected pulse stands here once somebody in the group shares a result, goes by pulse and has measured a resting pulse.',
+	notDrawn: 'There is nothing to draw for this runner. They go by talk, or have not measured yet.',
+	choose: 'Show',
+	everybody: 'The whole group',
+	go: 'Draw it',
+	changes: 'What to change',
+	fitsAll: 'Every run and walk fits everybody who can be drawn.',
+	change: {
+		'run-too-long': (n: number, misfits: number, runners: number, fits: number | null) =>
+			fits === null
+				? `Phase ${n}: for ${of(misfits, runners)} their pulse is still up when this run begins. Walk longer before it.`
+				: `Phase ${n}: for ${of(misfits, runners)} this run is longer than their band allows; ${spokenLength(fits)} fits all.`,
+		'recovery-too-short': (n: number, misfits: number, runners: number, fits: number | null) =>
+			fits === null
+				? `Phase ${n}: for ${of(misfits, runners)} this walk is too fast to recover in. Walk slower.`
+				: `Phase ${n}: for ${of(misfits, runners)} this walk is too short to come back down; ${spokenLength(fits)} fits all.`,
+		'walk-too-fast': (n: number, misfits: number, runners: number, _: number | null) =>
+			`Phase ${n}: for ${of(misfits, runners)} this walk is faster than their band allows.`
+	},
+	table: 'The same as a table',
+	caption: 'Expected at the end of each phase, in % of reserve',
+	phase: 'Phase',
+	length: 'Length',
+	atItsEnd: 'At its end',
+	endText: (middle: number, low: number, high: number) => `${middle} (${low}–${high})`
+};

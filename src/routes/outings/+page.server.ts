@@ -1,0 +1,56 @@
+import { addMonths, localDate } from '$lib/screening/calendar.ts';
+import * as outingPlans from '$lib/server/outing-plans.ts';
+import * as plannedOutings from '$lib/server/planned-outings.ts';
+import { needOpen } from '../standing-of.ts';
+import type { Actions, PageServerLoad } from './$types';
+import { libraryActions, type Library } from './library-actions.ts';
+import { ownRules } from './own-rules.ts';
+
+type Asked = Parameters<typeof needOpen>[0];
+
+async function library(event: Asked): Promise<Library> {
+	const { house, runner, now, today } = await needOpen(event);
+	const rules = await ownRules(house, runner, now, today);
+	return {
+		database: house.database,
+		holder: { runnerId: runner.runnerId },
+		now,
+		base: '/outings',
+		isWalking: rules.walksOnly
+	};
+}
+
+export const load: PageServerLoad = async (event) => {
+	const { house, runner, now, today, chosen } = await needOpen(event);
+	const holder = { runnerId: runner.runnerId };
+	const plans = await outingPlans.list(house.database, holder);
+	const until = addMonths(today, 3);
+	const coming = await plannedOutings.forRunner(house, runner, today, until, { now, today });
+	return {
+		today,
+		coming: coming
+			.filter(({ state }) => state === 'planned')
+			.map(({ id, groupName, onDate, outing, walksInstead }) => ({
+				id,
+				groupName,
+				onDate,
+				outing,
+				walksInstead
+			})),
+		plans: plans.map(({ id, outing, changedAt, changedByName }) => ({
+			id,
+			outing,
+			changedOn: localDate(changedAt, chosen.timeZone),
+			changedByName
+		})),
+		removed: event.url.searchParams.get('removed'),
+		isFull: event.url.searchParams.has('full')
+	};
+};
+
+export const actions: Actions = {
+	make: async (event) => libraryActions.make(event, await library(event)),
+	copy: async (event) => libraryActions.copy(event, await library(event)),
+	remove: async (event) => libraryActions.remove(event, await library(event)),
+	putBack: async (event) => libraryActions.putBack(event, await library(event))
+};
