@@ -9,6 +9,7 @@ import { outingLimits } from '$lib/outing/outing-limits.ts';
 import { press, type Press } from '$lib/outing/press.ts';
 import type { SpeedUnit } from '$lib/outing/typed-speed.ts';
 import { soundDraft, type Draft } from './sound-draft.ts';
+import { noTyping, withTyping, type AnyTyping } from './typing-map.ts';
 import {
 	partOf,
 	readField,
@@ -19,8 +20,6 @@ import {
 	type TypingOf
 } from './typed-field.ts';
 
-type AnyTyping = TypingOf | { readonly times: Typing };
-
 /**
  * One outing while it is edited: every state that can be gone back to, and what is typed that is not,
  * or not yet, part of it. The outing itself is always one that can be drawn.
@@ -28,7 +27,7 @@ type AnyTyping = TypingOf | { readonly times: Typing };
 export class EditorState {
 	#history = $state.raw(beginHistory<Outing>({ name: '', parts: [] }));
 	/** By the phase or repeat itself: it stays the same wherever it is moved. */
-	#typing = $state.raw(new Map<OutingPart, AnyTyping>());
+	#typing: ReadonlyMap<OutingPart, AnyTyping> = $state.raw(noTyping);
 	/** What was kept last. */
 	#kept = $state.raw<Outing>({ name: '', parts: [] });
 	readonly unit: SpeedUnit;
@@ -37,7 +36,7 @@ export class EditorState {
 		this.unit = unit;
 		const { outing, typing } = soundDraft(draft);
 		this.#history = beginHistory(outing);
-		this.#typing = new Map(typing);
+		this.#typing = typing;
 		if (isKept) this.#kept = outing;
 	}
 
@@ -167,10 +166,7 @@ export class EditorState {
 	}
 
 	#keepTyping(part: OutingPart, typing: AnyTyping): void {
-		const kept = new Map(this.#typing);
-		if (Object.keys(typing).length === 0) kept.delete(part);
-		else kept.set(part, typing);
-		this.#typing = kept;
+		this.#typing = withTyping(this.#typing, part, typing);
 	}
 
 	#wrong(): OutingIssue[] {
