@@ -18,7 +18,7 @@ const APART_SECONDS = 20;
  * @param seconds the length of the phase, what was added included
  *
  * @example cuesWithin(60).map((cue) => cue.kind) // ['three', 'two', 'one']
- * @example cuesWithin(120)[0] // { kind: 'half-way', afterMs: 60_000 }
+ * @example cuesWithin(120)[0] // { kind: 'half-way', afterMs: 60000 }
  */
 export function cuesWithin(
 	seconds: number
