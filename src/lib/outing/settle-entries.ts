@@ -1,7 +1,13 @@
 import type { Entry } from './entry.ts';
 import { mergeEntries } from './merge-entries.ts';
 
-type Of<Kind extends Entry['kind']> = Extract<Entry, { kind: Kind }>;
+/** The entries that may be of a kind, of which several may share a shape. */
+type Of<Kind extends Entry['kind']> = EntryOf<Entry, Kind>;
+type EntryOf<One extends Entry, Kind> = One extends Entry
+	? Kind extends One['kind']
+		? One & { readonly kind: Kind }
+		: never
+	: never;
 
 /** One outing as it was done, after contradictions are settled. */
 export interface DoneOuting {
