@@ -23,6 +23,7 @@ export const openRoutes: ReadonlySet<string> = new Set([
 	'/learn/teach',
 	'/link',
 	'/methods',
+	'/methods/by-hand',
 	'/offline',
 	'/privacy',
 	'/prompter/entries',

@@ -50,6 +50,10 @@ export const walks: readonly Walk[] = [
 			await page.goto('/safety/weather');
 			await press(page, 'What does it mean today?');
 			await look('/safety/weather: issue', page);
+			await page.goto('/methods/by-hand');
+			await look('/methods/by-hand', page);
+			await press(page, 'Check my sums');
+			await look('/methods/by-hand: issues', page);
 			for (const path of ['/learn', '/learn/scale', '/learn/one-breath', '/learn/teach']) {
 				await page.goto(path);
 				await look(path, page);
