@@ -1,4 +1,5 @@
 import type { SignedInCoach } from '$lib/server/coaches.ts';
+import type { Demo } from '$lib/server/demo/demo.ts';
 import type { House } from '$lib/server/open-house.ts';
 import type { Signed } from '$lib/server/auth.ts';
 
@@ -23,6 +24,8 @@ declare global {
 			runner: Signed | null;
 			/** The coach who asks, or null for everybody else. Never set beside a runner. */
 			coach: SignedInCoach | null;
+			/** The made-up group, where it is in the house: then everybody in it is made up. */
+			demo: Demo | null;
 			/** When the request came, epoch milliseconds: one clock for the whole request. */
 			now: number;
 		}

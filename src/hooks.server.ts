@@ -3,6 +3,7 @@ import type { ServerInit } from '@sveltejs/kit';
 import { closeHouse, house } from '$lib/server/house.ts';
 import { explainFault } from './perimeter/explain-fault.ts';
 import { neverKept } from './perimeter/never-kept.ts';
+import { onlyMadeUp } from './perimeter/only-made-up.ts';
 import { openOrShut } from './perimeter/open-or-shut.ts';
 import { pageLook } from './perimeter/page-look.ts';
 import { safeConnection } from './perimeter/safe-connection.ts';
@@ -14,5 +15,12 @@ export const init: ServerInit = async () => {
 	process.once('sveltekit:shutdown', () => void closeHouse());
 };
 
-export const handle = sequence(neverKept, safeConnection, whoAsks, openOrShut, pageLook);
+export const handle = sequence(
+	neverKept,
+	safeConnection,
+	whoAsks,
+	onlyMadeUp,
+	openOrShut,
+	pageLook
+);
 export const handleError = explainFault;

@@ -14,6 +14,7 @@ export const openRoutes: ReadonlySet<string> = new Set([
 	'/coach/reset',
 	'/coach/sign-in',
 	'/coach/sign-up',
+	'/demo',
 	'/emergency-number',
 	'/join/[token]',
 	'/learn',

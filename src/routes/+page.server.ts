@@ -1,8 +1,20 @@
+import { mayLoad } from '$lib/server/demo/may-change.ts';
 import * as drafts from '$lib/server/drafts.ts';
 import { gate } from '$lib/server/gate.ts';
 import type { PageServerLoad } from './$types';
 
-export const load: PageServerLoad = async ({ locals: { house, runner, coach, now } }) => {
+export const load: PageServerLoad = async ({ locals, url }) => ({
+	...(await stateOf(locals)),
+	demo: await demoDoor(locals, url)
+});
+
+/** In an empty house the made-up group is offered; where it is, nobody else can begin. */
+async function demoDoor({ house, demo, runner, coach }: App.Locals, url: URL) {
+	if (demo) return demo.as === null ? ('go' as const) : null;
+	return !runner && !coach && (await mayLoad(house, url)) ? ('load' as const) : null;
+}
+
+async function stateOf({ house, runner, coach, now }: App.Locals) {
 	if (coach) return { state: 'coach' as const };
 	if (runner === null || house.vault.state !== 'right') return { state: 'new' as const };
 	const access = await gate(house, runner, now);
@@ -10,4 +22,4 @@ export const load: PageServerLoad = async ({ locals: { house, runner, coach, now
 	const draft = await drafts.load(house.database, house.vault, runner.runnerId, now);
 	if (draft !== null) return { state: 'draft' as const };
 	return { state: access.code === 'NO_RESULT' ? ('new' as const) : ('closed' as const) };
-};
+}

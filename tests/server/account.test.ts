@@ -39,7 +39,7 @@ const MARKER = 'marker-in-an-answer-5f3a';
 const NAME = 'Marker-in-a-name-5f3a';
 
 const NOT_A_RUNNERS = new Set([
-	...['rateLimit', 'vault_check', 'house_setting'],
+	...['rateLimit', 'vault_check', 'house_setting', 'demo_person'],
 	...['coach', 'coach_invitation', 'group_coach', 'running_group'],
 	...['group_invitation', 'group_outing', 'attendance'],
 	...['band_setting', 'band_doubt', 'advice_confirmation'],

@@ -2,6 +2,8 @@ import * as audit from './audit.ts';
 import { changePassword, requestReset, resetPassword } from './coach-passwords.ts';
 import { signInCoach, type CoachDoor, type Credentials, type From } from './coach-sign-in.ts';
 import { signUpCoach, type SignUpAnswer, type SignUpWords } from './coach-sign-up.ts';
+import { demoUsers } from './demo/demo.ts';
+import { isDemoPerson } from './demo/people.ts';
 import * as deviceCodes from './device-codes.ts';
 import type { Letter, Mail } from './mail.ts';
 import { oneSession } from './one-session.ts';
@@ -65,6 +67,11 @@ export interface Auth {
 	createDeviceCode(runnerId: string, now: number): Promise<deviceCodes.DeviceCode>;
 	/** A new session for the runner of a code, or null, whatever is wrong with the code. */
 	redeemDeviceCode(typed: string, headers: Headers, now: number): Promise<Signed | null>;
+	/**
+	 * Lets this browser look as somebody of the made-up group; see demo/. False for everybody else,
+	 * whatever is sent, and for a browser in which somebody real is signed in.
+	 */
+	lookAs(person: string, headers: Headers): Promise<boolean>;
 }
 
 export interface AuthOptions extends SignInOptions {
@@ -171,6 +178,18 @@ export function openAuth(options: AuthOptions): Auth {
 			);
 			await audit.record(database, runnerId, now, 'device.linked', { sessionId: signed.sessionId });
 			return signed;
+		},
+		async lookAs(person, headers) {
+			const madeUp = await demoUsers(database);
+			const userId = isDemoPerson(person) ? madeUp.get(person) : undefined;
+			const { runner, coach } = await asking(headers);
+			const here = runner?.runnerId ?? coach?.coachId;
+			const isRealHere = here !== undefined && ![...madeUp.values()].includes(here);
+			if (userId === undefined || isRealHere) return false;
+			await one.instead(headers, true, (bare) =>
+				library.api.openRunnerSession({ body: { runnerId: userId }, headers: bare })
+			);
+			return true;
 		}
 	};
 }

@@ -4,9 +4,11 @@ import { passwordIssue, type PasswordIssue } from '../forms/password.ts';
 import { allow } from './attempts.ts';
 import type { CoachDoor, From } from './coach-sign-in.ts';
 import type { Database } from './database/tables.ts';
+import { isDemoHere } from './demo/demo.ts';
 import * as hosting from './hosting.ts';
 import * as houseSettings from './house-settings.ts';
 import * as invited from './invited-coaches.ts';
+import * as users from './users.ts';
 
 const OF_ADDRESS = { most: 20, withinMs: 60 * 60_000 };
 
@@ -37,7 +39,7 @@ class Refused extends Error {
 
 /**
  * Makes a coach, if the house is open to them: nobody is a coach here yet, or anybody may become
- * one, or they hold an invitation.
+ * one, or they hold an invitation. Never beside the made-up group.
  */
 export async function signUpCoach(
 	{ database, library, attemptKey }: CoachDoor,
@@ -53,26 +55,17 @@ export async function signUpCoach(
 	const hash = await (await library.$context).password.hash(words.password);
 	try {
 		return await database.transaction().execute(async (step) => {
+			if (await isDemoHere(step)) return 'closed';
 			const invitation =
 				invitationToken === null ? null : await invited.find(step, invitationToken, now);
 			if (invitationToken !== null && !invitation) return 'no-invitation';
 			const way = await houseSettings.signUp(step);
 			if (way === 'invitation' && !invitation) return 'closed';
-			const coachId = await insertUser(step, words, hash, now);
-			if (coachId === null) return 'made';
-			const isHost = await hosting.claim(step, coachId);
+			const coach = await makeCoach(step, words, hash, now);
+			if (coach === null) return 'made';
+			const { coachId, isHost } = coach;
 			// Somebody else became the first at the same moment.
 			if (way === 'first' && !isHost && !invitation) throw new Refused('closed');
-			await step
-				.insertInto('coach')
-				.values({
-					coach_id: coachId,
-					name: words.name,
-					qualification: words.qualification,
-					is_host: Number(isHost),
-					created_at: now
-				})
-				.execute();
 			if (invitation && !(await invited.use(step, invitation, coachId, now))) {
 				throw new Refused('no-invitation');
 			}
@@ -84,41 +77,26 @@ export async function signUpCoach(
 	}
 }
 
-/** As the sign-in library would write them, or null when the e-mail has an account. */
-async function insertUser(
+/** Writes the account and the coach, the host where there is none yet. Null when the e-mail is taken. */
+export async function makeCoach(
 	step: Kysely<Database>,
-	{ email }: SignUpWords,
+	{ name, qualification, email }: Omit<SignUpWords, 'password'>,
 	hash: string,
 	now: number
-): Promise<string | null> {
-	const id = randomUUID();
+): Promise<{ readonly coachId: string; readonly isHost: boolean } | null> {
+	// The coach's own name stands in one place, the coach's row.
+	const id = await users.insert(step, { email, name: 'Coach', isAnonymous: false }, now);
+	if (id === null) return null;
 	const at = new Date(now);
-	const { numInsertedOrUpdatedRows } = await step
-		.insertInto('user')
-		.values({
-			id,
-			// The coach's own name stands in one place, the coach's row.
-			name: 'Coach',
-			email,
-			emailVerified: false,
-			createdAt: at,
-			updatedAt: at,
-			isAnonymous: false
-		})
-		.onConflict((conflict) => conflict.column('email').doNothing())
-		.executeTakeFirst();
-	if (!numInsertedOrUpdatedRows) return null;
+	const account = { providerId: 'credential', password: hash, createdAt: at, updatedAt: at };
 	await step
 		.insertInto('account')
-		.values({
-			id: randomUUID(),
-			userId: id,
-			accountId: id,
-			providerId: 'credential',
-			password: hash,
-			createdAt: at,
-			updatedAt: at
-		})
+		.values({ ...account, id: randomUUID(), userId: id, accountId: id })
 		.execute();
-	return id;
+	const isHost = await hosting.claim(step, id);
+	await step
+		.insertInto('coach')
+		.values({ coach_id: id, name, qualification, is_host: Number(isHost), created_at: now })
+		.execute();
+	return { coachId: id, isHost };
 }

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { Kysely } from 'kysely';
 import * as audit from './audit.ts';
 import type { Database } from './database/tables.ts';
+import { demoPersonOf } from './demo/demo.ts';
 import { deleteUnreachable } from './unreachable.ts';
 
 /** A helper stands in: sees the runners and leads an outing. An owner also decides over the group. */
@@ -61,7 +62,7 @@ export async function ofCoach(
 	return row ? groupOf(row) : null;
 }
 
-/** Makes a group whose owner is the coach. Answers its id. */
+/** Makes a group whose owner is the coach. Answers its id. That of a made-up coach is made up. */
 export async function create(
 	database: Kysely<Database>,
 	coachId: string,
@@ -70,9 +71,10 @@ export async function create(
 ): Promise<string> {
 	const id = randomUUID();
 	await database.transaction().execute(async (step) => {
+		const isDemo = Number((await demoPersonOf(step, coachId)) !== null);
 		await step
 			.insertInto('running_group')
-			.values({ ...columnsOf(fields), id, is_demo: 0, created_at: now })
+			.values({ ...columnsOf(fields), id, is_demo: isDemo, created_at: now })
 			.execute();
 		await step
 			.insertInto('group_coach')

@@ -5,7 +5,7 @@ import { HOST, isHost } from './hosting.ts';
 /** Who may become a coach here: the first one, who becomes the host; anybody; the invited. */
 export type SignUp = 'first' | 'open' | 'invitation';
 
-const SIGN_UP = 'coach-sign-up';
+export const SIGN_UP = 'coach-sign-up';
 
 export async function signUp(database: Kysely<Database>): Promise<SignUp> {
 	const rows = await database

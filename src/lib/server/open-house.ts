@@ -1,4 +1,3 @@
-import { relative, isAbsolute } from 'node:path';
 import type { Kysely } from 'kysely';
 import { openAuth, type Auth } from './auth.ts';
 import { migrate } from './database/migrate.ts';
@@ -6,10 +5,9 @@ import { openDatabase } from './database/open.ts';
 import type { Database } from './database/tables.ts';
 import type { Environment } from './environment.ts';
 import { openMail } from './mail.ts';
-import { readOrMakeKeyFile } from './key-file.ts';
+import { keyOf } from './house-key.ts';
 import { deriveKey } from './keys.ts';
 import type { RequestEvent } from './sign-in.ts';
-import { StartRefused } from './start-refused.ts';
 import { sweepDaily } from './sweep.ts';
 import { openVault, type Vault } from './vault.ts';
 
@@ -31,7 +29,7 @@ export async function openHouse(
 	environment: Environment,
 	requestEvent: RequestEvent
 ): Promise<House> {
-	const key = environment.key ?? keyFromFile(environment);
+	const key = keyOf(environment);
 	const database = await openDatabase(environment);
 	try {
 		await migrate(database);
@@ -64,14 +62,4 @@ export async function openHouse(
 		await database.destroy();
 		throw error;
 	}
-}
-
-function keyFromFile({ keyFile, dataFolder }: Environment) {
-	const inside = relative(dataFolder, keyFile);
-	if (!inside.startsWith('..') && !isAbsolute(inside)) {
-		throw new StartRefused(
-			`The key file ${keyFile} lies in the data folder, where backups would copy both: move one of them.`
-		);
-	}
-	return readOrMakeKeyFile(keyFile);
 }

@@ -4,8 +4,9 @@ import type { BetterAuthPlugin } from 'better-auth';
 import { z } from 'zod';
 
 /**
- * Opens a new session for a runner who proved who they are by a device code. It has no address of
- * its own: only our server can call it. A session that this browser had before ends.
+ * Opens a new session for a runner who proved who they are by a device code, or for somebody of the
+ * made-up group. It has no address of its own: only our server can call it. A session that this
+ * browser had before ends.
  */
 export function runnerSession() {
 	return {

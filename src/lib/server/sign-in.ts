@@ -1,12 +1,14 @@
 import { randomBytes } from 'node:crypto';
 import { passkey } from '@better-auth/passkey';
 import { betterAuth } from 'better-auth';
+import { APIError } from 'better-auth/api';
 import { sveltekitCookies } from 'better-auth/svelte-kit';
 import { anonymous } from 'better-auth/plugins';
 import type { Kysely } from 'kysely';
 import { PASSWORD_LONGEST } from '../forms/password.ts';
 import { databaseType } from './database/dialect.ts';
 import type { Database } from './database/tables.ts';
+import { isDemoHere } from './demo/demo.ts';
 import { runnerSession } from './runner-session.ts';
 
 /** Where the sign-in endpoints live. */
@@ -85,6 +87,7 @@ export function signInLibrary(options: SignInOptions) {
 		},
 		// The address slows guessing down; it is not kept with the session.
 		databaseHooks: {
+			user: { create: { before: () => refuseBesideDemo(database) } },
 			session: { create: { before: async (row) => ({ data: { ...row, ipAddress: '' } }) } }
 		},
 		advanced: {
@@ -110,6 +113,11 @@ export function signInLibrary(options: SignInOptions) {
 			sveltekitCookies(options.requestEvent)
 		]
 	});
+}
+
+/** Nobody real comes in while the made-up group is in the house. */
+async function refuseBesideDemo(database: Kysely<Database>): Promise<void> {
+	if (await isDemoHere(database)) throw new APIError('FORBIDDEN');
 }
 
 /** Name and code of what went wrong, and never its values: they may be a row or a cookie. */

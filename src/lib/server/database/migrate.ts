@@ -7,6 +7,7 @@ import * as answeringAgain from './migrations/0004-answering-again.ts';
 import * as walks from './migrations/0005-walks.ts';
 import * as groups from './migrations/0006-groups.ts';
 import * as outings from './migrations/0007-outings.ts';
+import * as demo from './migrations/0009-demo.ts';
 import * as guesses from './migrations/0010-guesses.ts';
 import * as pastOutings from './migrations/0011-past-outings.ts';
 import type { Database } from './tables.ts';
@@ -20,6 +21,7 @@ const MIGRATIONS: Readonly<Record<string, Migration>> = {
 	'0005-walks': walks,
 	'0006-groups': groups,
 	'0007-outings': outings,
+	'0009-demo': demo,
 	'0010-guesses': guesses,
 	'0011-past-outings': pastOutings
 };

@@ -145,6 +145,8 @@ interface RunnerTables {
 
 interface HouseTables {
 	vault_check: { id: string; key_id: string; sealed: Sealed };
+	/** The people of the made-up group. */
+	demo_person: { user_id: string; person: string };
 }
 
 export interface Database

@@ -28,6 +28,10 @@ export const faults: Record<string, { title: string; text: string }> = {
 		title: 'This is closed for now',
 		text: 'Your result does not open this page. The result page says why, and what you can do next.'
 	},
+	'made-up': {
+		title: 'Only made-up people are here',
+		text: 'The made-up group is in this app right now. Until it is removed, nobody real can begin here. Nothing was stored.'
+	},
 	'not-eligible': {
 		title: 'This is for adults',
 		text: 'Our questions were not made for people under 18, and we kept none of the answers. A younger person needs questions made for them, and a parent or carer. Ask your group, a school or a doctor. If your age was a slip of the finger, start again.'

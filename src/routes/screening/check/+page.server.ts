@@ -5,9 +5,10 @@ import { evaluate } from '$lib/screening/evaluate.ts';
 import { asksWhatChanged } from '$lib/screening/looser-than.ts';
 import { currentRuleset } from '$lib/screening/rulesets/index.ts';
 import type { Answers } from '$lib/screening/types.ts';
+import { decide } from '$lib/server/decide.ts';
 import * as screenings from '$lib/server/screenings.ts';
 import type { Actions, PageServerLoad } from './$types';
-import { decide, finish } from '../finish.ts';
+import { finish } from '../finish.ts';
 import { formInProgress, needUrgentAnswer } from '../form-in-progress.ts';
 
 export const load: PageServerLoad = async (event) => {

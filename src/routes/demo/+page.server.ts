@@ -1,0 +1,65 @@
+import { error, redirect } from '@sveltejs/kit';
+import { demoUsers } from '$lib/server/demo/demo.ts';
+import { demoGroupPath } from '$lib/server/demo/group-path.ts';
+import { loadDemo } from '$lib/server/demo/load.ts';
+import { mayChange, mayLoad } from '$lib/server/demo/may-change.ts';
+import { DEMO_COACH, demoPeople } from '$lib/server/demo/people.ts';
+import { removeDemo } from '$lib/server/demo/remove.ts';
+import * as sharedTablet from '$lib/server/shared-tablet.ts';
+import { forgetPhone } from '$lib/server/visitor.ts';
+import { lanternStreet } from '$words/demo.ts';
+import { faultText } from '$words/faults.ts';
+import type { Actions, PageServerLoad } from './$types';
+import { tour } from './tour.ts';
+
+/** In a house with real people, and in an empty one that others can reach, this is not there. */
+export const load: PageServerLoad = async ({ locals: { demo, house }, url }) => {
+	if (!demo) {
+		if (!(await mayLoad(house, url))) notFound();
+		return { here: null };
+	}
+	const present = await demoUsers(house.database);
+	const hasGroup = (await demoGroupPath(house.database)) !== null;
+	return {
+		here: {
+			isWhole: demo.state === 'whole',
+			as: demo.as,
+			mayRemove: mayChange(house, url),
+			people: demoPeople.filter((one) => present.has(one)),
+			steps: hasGroup ? tour.filter(({ as }) => present.has(as)).map(({ id }) => id) : []
+		},
+		isTurnedAway: url.searchParams.has('only')
+	};
+};
+
+export const actions: Actions = {
+	load: async ({ locals: { house, now }, request, url }) => {
+		if (await mayLoad(house, url)) await loadDemo(house, lanternStreet, now);
+		// Pressed twice, it is there already; where somebody real is, nothing is.
+		if (!(await house.auth.lookAs(DEMO_COACH, request.headers))) notFound();
+		redirect(303, '/demo');
+	},
+	look: async ({ locals: { house }, request }) => {
+		const form = await request.formData();
+		const step = tour.find(({ id }) => id === form.get('step'));
+		const person = step?.as ?? form.get('as');
+		if (typeof person !== 'string' || !(await house.auth.lookAs(person, request.headers)))
+			notFound();
+		const group = (await demoGroupPath(house.database)) ?? '/coach';
+		if (step) redirect(303, step.path(group));
+		redirect(303, person === DEMO_COACH ? group : '/bands');
+	},
+	remove: async ({ locals: { demo, house, runner, coach }, cookies, request, url }) => {
+		const isRealHere = demo?.as === null && (runner ?? coach) !== null;
+		if (!demo || isRealHere || !mayChange(house, url)) notFound();
+		await removeDemo(house.database);
+		await house.auth.signOut(request.headers);
+		sharedTablet.turnOff(cookies);
+		forgetPhone(cookies);
+		redirect(303, '/');
+	}
+};
+
+function notFound(): never {
+	error(404, { code: 'not-found', message: faultText('not-found') });
+}

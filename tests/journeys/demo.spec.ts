@@ -1,0 +1,171 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { House } from './house.ts';
+import { Phone } from './phone.ts';
+import { rowsOf } from './rows.ts';
+import { expect, test as base } from './test.ts';
+
+// Our own rules, no source.
+
+/** Each test begins with an empty house. */
+const test = base.extend<{ phone: Phone; baseURL: string; empty: House }>({
+	empty: async ({}, use) => {
+		const house = await House.build();
+		await use(house);
+		await house.tearDown();
+	},
+	baseURL: async ({ empty }, use) => {
+		await use(empty.url);
+	},
+	phone: async ({ page, empty }, use) => {
+		await use(new Phone(page.request, empty.url));
+	}
+});
+
+const MADE_UP = 'All of this is made up. Nobody here is real.';
+const heading = (page: Page) => page.getByRole('heading', { level: 1 });
+const axe = async (page: Page) => (await new AxeBuilder({ page }).analyze()).violations;
+const see = (page: Page, name: string) =>
+	page.getByRole('button', { name: `See it as ${name}` }).click();
+
+for (const [where, width] of [
+	['phone', 360],
+	['desk', 1280]
+] as const) {
+	test(`on a ${where}: one press in, a tour in five looks, one press out`, async ({
+		page,
+		empty
+	}) => {
+		await page.setViewportSize({ width, height: 800 });
+		await page.goto('/');
+		await page.getByRole('button', { name: 'Look around with a made-up group' }).click();
+		await expect(heading(page)).toHaveText('Look around');
+		expect(await axe(page)).toEqual([]);
+		expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+
+		const steps = page.locator('ol button');
+		await expect(steps).toHaveCount(5);
+		const titles = [
+			'Lantern Street',
+			'Ask first',
+			/bands/i,
+			'Your effort bands',
+			'Your effort bands'
+		];
+		for (const [i, title] of titles.entries()) {
+			await page.goto('/demo');
+			await steps.nth(i).click();
+			await expect(heading(page)).toContainText(title);
+			await expect(page.getByText(MADE_UP)).toBeVisible();
+		}
+		// Rashid's page holds no beats.
+		expect(await page.locator('main').innerText()).not.toMatch(/\d+ (to \d+ )?beats/);
+		await expect(page.getByText('You look as Rashid.')).toBeVisible();
+		await page.emulateMedia({ media: 'print' });
+		await expect(page.getByText(MADE_UP)).toBeVisible();
+		await page.emulateMedia({ media: null });
+		await page.getByRole('button', { name: 'Back to Odile Marr' }).click();
+		await expect(heading(page)).toContainText('Lantern Street beginners');
+
+		await page.goto('/demo');
+		await page.getByRole('button', { name: 'Remove the made-up group' }).click();
+		await expect(page).toHaveURL(`${empty.url}/`);
+		await expect(page.getByText(MADE_UP)).toHaveCount(0);
+		for (const table of ['user', 'session', 'running_group', 'member', 'demo_person'] as const) {
+			expect(rowsOf(empty, table), table).toEqual([]);
+		}
+		await expect(
+			page.getByRole('button', { name: 'Look around with a made-up group' })
+		).toBeVisible();
+	});
+}
+
+test('it is seen as each of them, and everybody’s pages say that they are made up', async ({
+	page,
+	phone
+}) => {
+	await phone.lead('/demo?/load');
+	for (const [name, title] of [
+		['Gwen', 'Ask first'],
+		['Tobias', /bands|walk/i],
+		['Pavel', /bands|run/i]
+	] as const) {
+		await page.goto('/demo');
+		await see(page, name);
+		await expect(heading(page)).toContainText(title);
+		for (const path of ['/', '/account', '/screening/result', '/safety', '/nowhere']) {
+			await page.goto(path);
+			await expect(page.getByText(MADE_UP), path).toBeVisible();
+			await expect(page.getByText(`You look as ${name}.`), path).toBeVisible();
+		}
+	}
+});
+
+test('nobody real begins while it is there, and the page says so and offers to remove it', async ({
+	page,
+	phone
+}) => {
+	await phone.lead('/demo?/load');
+	await page.context().clearCookies();
+	await page.goto('/');
+	await page.getByRole('link', { name: 'Go on looking around' }).click();
+	await expect(heading(page)).toHaveText('Look around');
+	for (const path of [
+		'/coach/sign-up',
+		'/coach/sign-in',
+		'/coach',
+		'/link',
+		'/bands',
+		'/account'
+	]) {
+		await page.goto(path);
+		await expect(page, path).toHaveURL(/\/demo\?only$/);
+	}
+	await expect(page.getByText('That page is for real people.')).toBeVisible();
+	await expect(page.getByRole('button', { name: 'Remove the made-up group' })).toBeVisible();
+	// The signs that need help now are never taken away.
+	expect((await phone.get('/screening')).status()).toBe(200);
+	expect(await phone.lead('/screening?/answer', { urgent: 'chest' })).toBe('/screening/emergency');
+	expect(await phone.lead('/screening?/answer', { urgent: 'none' })).toBe('/screening/consent');
+	expect((await phone.get('/screening/consent')).headers()['location']).toBe('/demo?only');
+	expect((await phone.send('/screening/consent', { agree: 'yes' })).status()).toBe(403);
+	expect((await phone.send('/coach/sign-up', { name: 'Bram' })).status()).toBe(403);
+	expect((await phone.send('/api/auth/sign-in/anonymous')).status()).not.toBe(200);
+});
+
+test('beside real people it is not there: no offer, no page, no way into an account', async ({
+	page,
+	phone,
+	empty,
+	playwright
+}) => {
+	// Without a made-up group nobody is looked at.
+	expect((await phone.send('/demo?/look', { as: 'ines' })).status()).toBe(404);
+	expect((await phone.send('/demo?/remove')).status()).toBe(404);
+	expect((await phone.get('/demo')).status()).toBe(200);
+	await phone.screen();
+	const [user] = rowsOf(empty, 'user');
+	const stranger = new Phone(await playwright.request.newContext(), empty.url);
+	for (const who of [stranger, phone]) {
+		for (const as of [String(user?.['id']), String(user?.['email']), 'ines', 'odile']) {
+			expect((await who.send('/demo?/look', { as })).status()).toBe(404);
+		}
+		expect((await who.send('/demo?/look', { step: 'bands' })).status()).toBe(404);
+		for (const action of ['load', 'remove']) {
+			expect((await who.send(`/demo?/${action}`)).status()).toBe(404);
+		}
+		expect((await who.get('/demo')).status()).toBe(404);
+	}
+	expect(rowsOf(empty, 'user')).toHaveLength(1);
+	await page.context().clearCookies();
+	await page.goto('/');
+	await expect(page.getByText('made-up')).toHaveCount(0);
+	await stranger.request.dispose();
+});
+
+test('where others can reach the house no press brings it in', async ({ phone, empty }) => {
+	await empty.reopen({ env: { ORIGIN: empty.url } });
+	expect((await phone.get('/demo')).status()).toBe(404);
+	expect((await phone.send('/demo?/load')).status()).toBe(404);
+	expect(rowsOf(empty, 'user')).toEqual([]);
+});
