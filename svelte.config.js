@@ -9,6 +9,8 @@ export default {
 	kit: {
 		adapter: adapter(isPseudo ? { out: '.svelte-kit/pseudo/build' } : {}),
 		outDir: isPseudo ? '.svelte-kit/pseudo' : '.svelte-kit',
+		// Links load whole pages, so no page needs the list of all routes.
+		router: { resolution: 'server' },
 		alias: { $words: 'src/lib/words/en' },
 		csp: {
 			mode: 'auto',
