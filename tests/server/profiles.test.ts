@@ -18,6 +18,14 @@ describe.each(DATABASES)('a profile on %s', (type) => {
 		activityLevel: 2,
 		supervisedMaximumBpm: 181,
 		supervisedCapacity: 31.5,
+		walkCheck: {
+			on: '2026-11-23',
+			walks: [80.4, 93.8, 107.2].map((speedMetresPerMinute, nth) => ({
+				speedMetresPerMinute,
+				grade: 0,
+				pulseBpm: [98, 106, 115][nth]!
+			}))
+		},
 		outsideOn: [],
 		restingAskFirstSince: '2026-11-20'
 	};
@@ -54,7 +62,12 @@ describe.each(DATABASES)('a profile on %s', (type) => {
 		const runner = await here.runner();
 		await save(runner, full);
 		await profiles.forgetPulses(here.database, here.vault, runner, NOW);
-		expect(await load(runner)).toEqual({ ...full, mornings: [], supervisedMaximumBpm: null });
+		expect(await load(runner)).toEqual({
+			...full,
+			mornings: [],
+			supervisedMaximumBpm: null,
+			walkCheck: null
+		});
 	});
 });
 

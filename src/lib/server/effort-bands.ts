@@ -67,6 +67,7 @@ function profileFor(kept: profiles.Profile): RunnerProfile {
 		mornings: kept.mornings.map(({ bpm }) => bpm),
 		supervisedMaximumBpm: kept.supervisedMaximumBpm,
 		supervisedCapacity: kept.supervisedCapacity,
+		walkCheck: kept.walkCheck?.walks ?? null,
 		questions: questionsOf(kept)
 	};
 }

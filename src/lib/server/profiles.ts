@@ -16,6 +16,12 @@ const morning = z.strictObject({
 	method: z.union([z.literal(60), z.literal(30), z.literal(15), z.literal('strap')])
 });
 
+const checkWalk = z.strictObject({
+	speedMetresPerMinute: z.number().min(10).max(200),
+	grade: z.number().min(0).max(0.16),
+	pulseBpm: z.number().min(25).max(230)
+});
+
 /** Ranges only keep nonsense out of the store; the forms hold the plausible ones. */
 export const profileShape = z.strictObject({
 	/** Resting pulses, oldest first. */
@@ -28,6 +34,11 @@ export const profileShape = z.strictObject({
 	supervisedMaximumBpm: z.int().min(60).max(250).nullable(),
 	/** Capacity measured in a supervised test, in millilitres of oxygen a kilogram a minute. */
 	supervisedCapacity: z.number().min(5).max(100).nullable(),
+	/** The newest walk check: its day, and each walk with the pulse at its end. */
+	walkCheck: z
+		.strictObject({ on: shapes.localDate, walks: z.array(checkWalk).length(3) })
+		.nullable()
+		.default(null),
 	/** Days whose pulse lay outside 40 to 100. They stay when the morning itself is taken away. */
 	outsideOn: z.array(shapes.localDate).default([]),
 	/** Set with the second of them: pulse is off until advice of that day or later. */
@@ -45,6 +56,7 @@ export const EMPTY: Profile = {
 	activityLevel: null,
 	supervisedMaximumBpm: null,
 	supervisedCapacity: null,
+	walkCheck: null,
 	outsideOn: [],
 	restingAskFirstSince: null
 };
@@ -145,12 +157,13 @@ export async function forgetPulses(
 	now: number
 ): Promise<boolean> {
 	const profile = await load(database, vault, runnerId);
-	if (profile.mornings.length === 0 && profile.supervisedMaximumBpm === null) return false;
+	const { mornings, supervisedMaximumBpm, walkCheck } = profile;
+	if (mornings.length === 0 && supervisedMaximumBpm === null && walkCheck === null) return false;
 	await save(
 		database,
 		vault,
 		runnerId,
-		{ ...profile, mornings: [], supervisedMaximumBpm: null },
+		{ ...profile, mornings: [], supervisedMaximumBpm: null, walkCheck: null },
 		now
 	);
 	return true;

@@ -96,6 +96,7 @@ export const bands = {
 			'Your resting pulse was outside 40 to 100. Please measure again on another morning. Until then, go by the line.'
 	},
 	measure: 'Measure my resting pulse',
+	walkCheck: 'Walk check',
 	aboutYou: 'About you and units',
 	settling: {
 		title: 'You are settling in',
