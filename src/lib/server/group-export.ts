@@ -17,13 +17,13 @@ export interface ExportedMember {
 }
 
 /**
- * A group as its coach may take it away: its fields, its list, its attendance. Results are not in
- * it: a file would keep them after the runner had taken them back. Null for a group that is not the
- * coach's.
+ * A group as an owner may take it away: its fields, its list, its attendance. Results are not in
+ * it: a file would keep them after the runner had taken them back. Null for whoever does not own
+ * the group.
  */
 export async function of(database: Kysely<Database>, coachId: string, groupId: string) {
 	const group = await groups.ofCoach(database, coachId, groupId);
-	if (!group) return null;
+	if (group?.role !== 'owner') return null;
 	const present = await members.list(database, coachId, groupId);
 	const attended = await attendance.list(database, coachId, groupId);
 	const byMember = Map.groupBy(attended, ({ memberId }) => memberId);
