@@ -50,6 +50,7 @@ const gated = [
 	'/bands/about-you',
 	'/bands/resting-pulse',
 	'/bands/card',
+	'/bands/walk-check',
 	'/learn/edge',
 	'/learn/guess',
 	'/outings'

@@ -327,6 +327,10 @@ export const walks: readonly Walk[] = [
 			await page.getByLabel('Weight').fill('4');
 			await press(page, 'Keep this');
 			await look('about you: issues', page);
+			await page.goto('/bands/walk-check');
+			await look('walk check', page);
+			await press(page, 'Work it out');
+			await look('walk check: issues', page);
 			await page.goto('/bands/resting-pulse');
 			await ready(page);
 			await look('resting pulse', page);
