@@ -2,9 +2,11 @@ import { isHttpError, isRedirect, type RequestEvent } from '@sveltejs/kit';
 import { describe, expect, it } from 'vitest';
 import * as effortBands from '$lib/server/effort-bands.ts';
 import type { House } from '$lib/server/open-house.ts';
+import * as outingPlans from '$lib/server/outing-plans.ts';
 import * as profiles from '$lib/server/profiles.ts';
 import { isDesk, openRoutes } from '../../src/perimeter/open-routes.ts';
 import { inHouse, NOW } from './in-house.ts';
+import { unevenRuns } from './sample-outing.ts';
 import { screened } from './sample.ts';
 
 /*
@@ -28,7 +30,7 @@ const gated = Object.entries(pages).filter(([file]) => {
 describe('behind a door that was left open', () => {
 	const here = inHouse('sqlite');
 
-	const asked = (runnerId: string | null) => {
+	const asked = (runnerId: string | null, params: Record<string, string> = {}) => {
 		const fields = { beats: '61', seconds: '60', on: '2026-11-25', name: 'Ines' };
 		return {
 			url: new URL('http://localhost/'),
@@ -36,7 +38,7 @@ describe('behind a door that was left open', () => {
 				method: 'POST',
 				body: new URLSearchParams(fields)
 			}),
-			params: {},
+			params,
 			cookies: { get: () => undefined, set: () => undefined, delete: () => undefined },
 			depends: () => undefined,
 			setHeaders: () => undefined,
@@ -49,9 +51,13 @@ describe('behind a door that was left open', () => {
 		} as unknown as RequestEvent;
 	};
 
-	async function answerOf(handler: Handler, runnerId: string | null) {
+	async function answerOf(
+		handler: Handler,
+		runnerId: string | null,
+		params?: Record<string, string>
+	) {
 		try {
-			return await handler(asked(runnerId));
+			return await handler(asked(runnerId, params));
 		} catch (thrown) {
 			if (isRedirect(thrown)) return `${thrown.status} ${thrown.location}`;
 			if (isHttpError(thrown)) return String(thrown.status);
@@ -81,7 +87,10 @@ describe('behind a door that was left open', () => {
 		}
 		const open34 = await here.runner();
 		await screened(here, open34);
-		if (load) expect(await answerOf(load, open34)).toBeTypeOf('object');
+		// Something of their own, for the pages that show one.
+		const plan = await outingPlans.create(here.database, { runnerId: open34 }, unevenRuns, NOW);
+		if (plan.kind !== 'created') throw new Error('not created');
+		if (load) expect(await answerOf(load, open34, { outing: plan.id })).toBeTypeOf('object');
 	});
 
 	it('works out no band for somebody who asks first, although a pulse is kept', async () => {
