@@ -16,7 +16,6 @@ import * as groups from '$lib/server/groups.ts';
 import * as guesses from '$lib/server/guesses.ts';
 import * as memberships from '$lib/server/memberships.ts';
 import * as outingPlans from '$lib/server/outing-plans.ts';
-import * as pains from '$lib/server/pains.ts';
 import * as pastOutings from '$lib/server/past-outings.ts';
 import * as passkeys from '$lib/server/passkeys.ts';
 import * as profiles from '$lib/server/profiles.ts';
