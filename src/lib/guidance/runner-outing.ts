@@ -1,4 +1,5 @@
 import { isRepeated, type Outing, type OutingPhase } from '../outing/outing.ts';
+import { plainPhase } from '../outing/plain-phase.ts';
 import type { SettlingIn } from '../outing/settling-in.ts';
 import { allowedRange } from './allowed-range.ts';
 import type { Guidance } from './guide.ts';
@@ -25,9 +26,10 @@ export function runnerOuting(
 	const walks = !mayRun || settlingIn.kind === 'going-on';
 	let walksInstead = false;
 	const cut = (phase: OutingPhase): OutingPhase => {
+		// The speed of a run is no speed of a walk, and its cue may speak of running.
 		const isChanged = walks && phase.kind === 'steady-run';
 		walksInstead ||= isChanged;
-		const done = isChanged ? briskly(phase) : phase;
+		const done = isChanged ? plainPhase('brisk-walk', phase.seconds) : phase;
 		const target = pulse.kind === 'off' ? null : targetWithin(done, access, settlingIn);
 		return { ...done, target };
 	};
@@ -35,18 +37,6 @@ export function runnerOuting(
 		isRepeated(part) ? { ...part, phases: part.phases.map(cut) } : cut(part)
 	);
 	return { outing: { ...outing, parts }, walksInstead };
-}
-
-/** The speed of a run is no speed of a walk, and its cue may speak of running. */
-function briskly({ seconds }: OutingPhase): OutingPhase {
-	return {
-		kind: 'brisk-walk',
-		seconds,
-		target: null,
-		speedKmh: null,
-		inclinePercent: null,
-		cue: ''
-	};
 }
 
 /** The low edge comes down with the high one; where nothing is left the phase's own target counts. */
