@@ -1,32 +1,14 @@
 import { guide } from '../../src/lib/guidance/guide.ts';
 import { emptyProfile, type RunnerProfile } from '../../src/lib/guidance/profile.ts';
 import type { OpenAccess } from '../../src/lib/guidance/pulse-basis.ts';
+import { wideOpen } from '../unit/guidance/wide-open.ts';
 import type { BenchCase } from './bench-case.ts';
 
 const MANY = 10_000;
 
-const access: OpenAccess = {
-	allowed: true,
-	status: 'CLEARED_ALL',
-	run: true,
-	ceiling: 'vigorous',
-	startEffort: 'vigorous',
-	pulse: { on: true, careTeamLimitBpm: null },
-	reasons: [],
-	coveredReasons: [],
-	liftable: [],
-	advice: [],
-	validUntil: '2027-11-24',
-	resultUntil: '2027-11-24',
-	startedOn: '2026-11-25',
-	ageYears: 46,
-	plan: 'walkrun',
-	walkOnlyByAdvice: false,
-	walkOnlyByPain: false
-};
 const profile: RunnerProfile = { ...emptyProfile, mornings: [68, 66, 69], supervisedCapacity: 31 };
 const runners = Array.from({ length: MANY }, (_, runner) => ({
-	access: { ...access, ageYears: 18 + (runner % 60) },
+	access: { ...wideOpen, ageYears: 18 + (runner % 60) },
 	profile: { ...profile, mornings: [55 + (runner % 35)] }
 }));
 
@@ -43,10 +25,10 @@ function edges({ ageYears }: Pick<OpenAccess, 'ageYears'>, [restingBpm = 0]: rea
 export const cases: readonly BenchCase[] = [
 	{
 		name: 'bands for one runner, all phases',
-		work: () => guide(access, profile, []),
+		work: () => guide(wideOpen, profile, []),
 		reference: {
 			name: 'the edges alone, in plain arithmetic',
-			work: () => edges(access, profile.mornings)
+			work: () => edges(wideOpen, profile.mornings)
 		},
 		mustReachMicroseconds: 20
 	},

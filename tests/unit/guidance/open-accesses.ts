@@ -3,27 +3,9 @@ import type { MileWalk } from '$lib/physiology/mile-walk.ts';
 import type { WalkStage } from '$lib/physiology/walk-check.ts';
 import type { OpenAccess } from '$lib/guidance/pulse-basis.ts';
 import { emptyProfile, type RunnerProfile } from '$lib/guidance/profile.ts';
+import { wideOpen } from './wide-open.ts';
 
-/** An access that opens everything, to be narrowed by each test. Invented. */
-export const wideOpen: OpenAccess = {
-	allowed: true,
-	status: 'CLEARED_ALL',
-	run: true,
-	ceiling: 'vigorous',
-	startEffort: 'vigorous',
-	pulse: { on: true, careTeamLimitBpm: null },
-	reasons: [],
-	coveredReasons: [],
-	liftable: [],
-	advice: [],
-	validUntil: '2027-11-24',
-	resultUntil: '2027-11-24',
-	startedOn: '2026-11-25',
-	ageYears: 46,
-	plan: 'walkrun',
-	walkOnlyByAdvice: false,
-	walkOnlyByPain: false
-};
+export { wideOpen };
 
 export const measured: RunnerProfile = { ...emptyProfile, mornings: [68] };
 
