@@ -1,4 +1,4 @@
-import { error, redirect } from '@sveltejs/kit';
+import { redirect } from '@sveltejs/kit';
 import { demoUsers } from '$lib/server/demo/demo.ts';
 import { demoGroupPath } from '$lib/server/demo/group-path.ts';
 import { loadDemo } from '$lib/server/demo/load.ts';
@@ -8,9 +8,9 @@ import { removeDemo } from '$lib/server/demo/remove.ts';
 import * as sharedTablet from '$lib/server/shared-tablet.ts';
 import { forgetPhone } from '$lib/server/visitor.ts';
 import { lanternStreet } from '$words/demo.ts';
-import { faultText } from '$words/faults.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { tour } from './tour.ts';
+import { notFound } from '../not-found.ts';
 
 /** In a house with real people, and in an empty one that others can reach, this is not there. */
 export const load: PageServerLoad = async ({ locals: { demo, house }, url }) => {
@@ -59,7 +59,3 @@ export const actions: Actions = {
 		redirect(303, '/');
 	}
 };
-
-function notFound(): never {
-	error(404, { code: 'not-found', message: faultText('not-found') });
-}

@@ -1,9 +1,9 @@
-import { addMonths, localDate } from '$lib/screening/calendar.ts';
+import { addMonths } from '$lib/screening/calendar.ts';
 import * as outingPlans from '$lib/server/outing-plans.ts';
 import * as plannedOutings from '$lib/server/planned-outings.ts';
 import { needOpen } from '../standing-of.ts';
 import type { Actions, PageServerLoad } from './$types';
-import { libraryActions, type Library } from './library-actions.ts';
+import { libraryActions, libraryView, type Library } from './library-actions.ts';
 import { ownRules } from './own-rules.ts';
 
 type Asked = Parameters<typeof needOpen>[0];
@@ -37,14 +37,7 @@ export const load: PageServerLoad = async (event) => {
 				outing,
 				walksInstead
 			})),
-		plans: plans.map(({ id, outing, changedAt, changedByName }) => ({
-			id,
-			outing,
-			changedOn: localDate(changedAt, chosen.timeZone),
-			changedByName
-		})),
-		removed: event.url.searchParams.get('removed'),
-		isFull: event.url.searchParams.has('full')
+		...libraryView(plans, event.url, chosen.timeZone)
 	};
 };
 

@@ -9,7 +9,8 @@ import { press, pressFrom, type Press } from '$lib/outing/press.ts';
 import type { SpeedUnit } from '$lib/outing/typed-speed.ts';
 import * as outingPlans from '$lib/server/outing-plans.ts';
 import { dayAndTime } from '$words/dates.ts';
-import { copyName, notFound, type Library } from './library-actions.ts';
+import { copyName, type Library } from './library-actions.ts';
+import { notFound } from '../not-found.ts';
 
 /** One outing of a library, and how its editor shows it. */
 export interface Editing extends Library {

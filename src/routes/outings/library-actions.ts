@@ -1,13 +1,14 @@
-import { error, redirect, type RequestEvent } from '@sveltejs/kit';
+import { redirect, type RequestEvent } from '@sveltejs/kit';
 import type { Kysely } from 'kysely';
 import { outingRowForm } from '$lib/forms/outing-row.ts';
 import { readForm } from '$lib/forms/read-form.ts';
 import { outingLimits } from '$lib/outing/outing-limits.ts';
 import { usualOuting, usualWalk } from '$lib/outing/usual-outing.ts';
+import { localDate } from '$lib/screening/calendar.ts';
 import type { Database } from '$lib/server/database/tables.ts';
 import * as outingPlans from '$lib/server/outing-plans.ts';
-import { faultText } from '$words/faults.ts';
 import { outingLibrary } from '$words/outings.ts';
+import { notFound } from '../not-found.ts';
 
 /** Whose library it is, and where it stands. */
 export interface Library {
@@ -46,6 +47,20 @@ export const libraryActions = {
 	}
 };
 
+/** What a page of a library shows: the plans, the one removed last, and whether no more fit. */
+export function libraryView(plans: readonly outingPlans.OutingPlan[], url: URL, timeZone: string) {
+	return {
+		plans: plans.map(({ id, outing, changedAt, changedByName }) => ({
+			id,
+			outing,
+			changedOn: localDate(changedAt, timeZone),
+			changedByName
+		})),
+		removed: url.searchParams.get('removed'),
+		isFull: url.searchParams.has('full')
+	};
+}
+
 export function copyName(name: string): string {
 	return outingLibrary.copyName(name).slice(0, outingLimits.nameLength.high);
 }
@@ -62,8 +77,4 @@ async function created(
 async function idIn(request: Request): Promise<string> {
 	const read = readForm(await request.formData(), outingRowForm);
 	return read.ok ? read.value.id : notFound();
-}
-
-export function notFound(): never {
-	error(404, { code: 'not-found', message: faultText('not-found') });
 }

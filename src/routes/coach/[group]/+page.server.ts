@@ -8,7 +8,8 @@ import * as nameImport from '$lib/server/name-import.ts';
 import * as roster from '$lib/server/roster.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { askedIn, isEverybody } from './find-runners.ts';
-import { needGroup, notFound } from './need-group.ts';
+import { needGroup } from './need-group.ts';
+import { notFound } from '../../not-found.ts';
 
 export const load: PageServerLoad = async (event) => {
 	const { database, vault, coach, group, now, today } = await needGroup(event);

@@ -1,8 +1,8 @@
-import { error, type RequestEvent } from '@sveltejs/kit';
+import type { RequestEvent } from '@sveltejs/kit';
 import { localDate } from '$lib/screening/calendar.ts';
 import * as groups from '$lib/server/groups.ts';
 import * as members from '$lib/server/members.ts';
-import { faultText } from '$words/faults.ts';
+import { notFound } from '../../not-found.ts';
 
 type Asked = Pick<RequestEvent, 'locals' | 'params'>;
 
@@ -37,8 +37,4 @@ export async function needMember(asked: Asked) {
 	const member = ID.test(id) && (await members.find(database, coach.coachId, group.id, id));
 	if (!member) notFound();
 	return { ...needed, member };
-}
-
-export function notFound(): never {
-	error(404, { code: 'not-found', message: faultText('not-found') });
 }

@@ -1,11 +1,11 @@
-import { error, fail, redirect, type RequestEvent } from '@sveltejs/kit';
+import { fail, redirect, type RequestEvent } from '@sveltejs/kit';
 import { joinForm } from '$lib/forms/members.ts';
 import { readForm } from '$lib/forms/read-form.ts';
 import * as joining from '$lib/server/joining.ts';
 import * as settings from '$lib/server/settings.ts';
 import { forgetInvitation, keepInvitation } from '$lib/server/visitor.ts';
-import { faultText } from '$words/faults.ts';
 import type { Actions, PageServerLoad } from './$types';
+import { notFound } from '../../not-found.ts';
 
 export const load: PageServerLoad = async ({ locals, params, cookies, url }) => {
 	const { house, runner, coach, now } = locals;
@@ -43,7 +43,3 @@ export const actions: Actions = {
 		redirect(303, `/join/${token}?done`);
 	}
 };
-
-function notFound(): never {
-	error(404, { code: 'not-found', message: faultText('not-found') });
-}

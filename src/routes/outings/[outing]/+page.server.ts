@@ -4,7 +4,7 @@ import { needOpen } from '../../standing-of.ts';
 import { unitsOf } from '../../bands/units-of.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 import { editorActions, type Editing } from '../editor-actions.ts';
-import { notFound } from '../library-actions.ts';
+import { notFound } from '../../not-found.ts';
 import { ownRules } from '../own-rules.ts';
 
 async function need(event: Pick<RequestEvent, 'locals' | 'cookies' | 'params'>) {

@@ -5,7 +5,8 @@ import { compareDates, isLocalDate } from '$lib/screening/calendar.ts';
 import * as attendance from '$lib/server/attendance.ts';
 import * as members from '$lib/server/members.ts';
 import type { Actions, PageServerLoad } from './$types';
-import { needGroup, notFound } from '../need-group.ts';
+import { needGroup } from '../need-group.ts';
+import { notFound } from '../../../not-found.ts';
 
 export const load: PageServerLoad = async (event) => {
 	const { database, coach, group, today } = await needGroup(event);

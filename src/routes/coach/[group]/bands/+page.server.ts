@@ -9,7 +9,8 @@ import * as memberBands from '$lib/server/member-bands.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { backView, entryView } from '../entry-view.ts';
 import { beyond, readBand } from '../read-band.ts';
-import { needGroup, notFound } from '../need-group.ts';
+import { needGroup } from '../need-group.ts';
+import { notFound } from '../../../not-found.ts';
 import { groupForm } from './group-form.ts';
 import { groupRow } from './group-row.ts';
 

@@ -1,7 +1,7 @@
 import * as memberBands from '$lib/server/member-bands.ts';
 import type { PageServerLoad } from './$types';
 import { needPrintable } from '../need-printable.ts';
-import { notFound } from '../need-group.ts';
+import { notFound } from '../../../not-found.ts';
 import { memberCard } from './member-card.ts';
 
 export const load: PageServerLoad = async (event) => {

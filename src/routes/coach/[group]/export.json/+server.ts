@@ -1,6 +1,7 @@
 import * as groupExport from '$lib/server/group-export.ts';
 import type { RequestHandler } from './$types';
-import { needOwner, notFound } from '../need-group.ts';
+import { needOwner } from '../need-group.ts';
+import { notFound } from '../../../not-found.ts';
 
 export const GET: RequestHandler = async (event) => {
 	const { database, coach, group, today } = await needOwner(event);

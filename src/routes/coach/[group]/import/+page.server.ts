@@ -3,7 +3,8 @@ import { decodeText, type Encoding } from '$lib/server/decode-text.ts';
 import * as nameImport from '$lib/server/name-import.ts';
 import { readNameList } from '$lib/server/name-list.ts';
 import type { Actions, PageServerLoad } from './$types';
-import { needGroup, notFound } from '../need-group.ts';
+import { needGroup } from '../need-group.ts';
+import { notFound } from '../../../not-found.ts';
 
 export const load: PageServerLoad = async (event) => {
 	const { group } = await needGroup(event);

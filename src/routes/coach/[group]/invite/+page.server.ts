@@ -6,7 +6,8 @@ import * as groupInvitations from '$lib/server/group-invitations.ts';
 import { qrCode } from '$lib/server/qr-code.ts';
 import * as sharedTablet from '$lib/server/shared-tablet.ts';
 import type { Actions, PageServerLoad } from './$types';
-import { needGroup, needOwner, notFound } from '../need-group.ts';
+import { needGroup, needOwner } from '../need-group.ts';
+import { notFound } from '../../../not-found.ts';
 
 const USUAL_DAYS = 28;
 

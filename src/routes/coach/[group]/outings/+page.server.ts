@@ -1,7 +1,6 @@
-import { localDate } from '$lib/screening/calendar.ts';
 import * as outingPlans from '$lib/server/outing-plans.ts';
 import type { Actions, PageServerLoad } from './$types';
-import { libraryActions } from '../../../outings/library-actions.ts';
+import { libraryActions, libraryView } from '../../../outings/library-actions.ts';
 import { needGroup } from '../need-group.ts';
 
 async function holderOf(event: Parameters<typeof needGroup>[0]) {
@@ -13,16 +12,7 @@ async function holderOf(event: Parameters<typeof needGroup>[0]) {
 export const load: PageServerLoad = async (event) => {
 	const { database, coach, group } = await needGroup(event);
 	const plans = await outingPlans.list(database, { coach, groupId: group.id });
-	return {
-		plans: plans.map(({ id, outing, changedAt, changedByName }) => ({
-			id,
-			outing,
-			changedOn: localDate(changedAt, group.timeZone),
-			changedByName
-		})),
-		removed: event.url.searchParams.get('removed'),
-		isFull: event.url.searchParams.has('full')
-	};
+	return libraryView(plans, event.url, group.timeZone);
 };
 
 export const actions: Actions = {

@@ -5,7 +5,8 @@ import * as coachInvitations from '$lib/server/coach-invitations.ts';
 import * as groupCoaches from '$lib/server/group-coaches.ts';
 import * as groups from '$lib/server/groups.ts';
 import type { Actions, PageServerLoad } from './$types';
-import { needGroup, needOwner, notFound } from '../need-group.ts';
+import { needGroup, needOwner } from '../need-group.ts';
+import { notFound } from '../../../not-found.ts';
 import { coachActions } from './coach-actions.ts';
 
 export const load: PageServerLoad = async (event) => {

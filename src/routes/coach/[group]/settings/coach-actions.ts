@@ -3,7 +3,8 @@ import { readForm } from '$lib/forms/read-form.ts';
 import { coachRoleForm, rowForm } from '$lib/forms/group.ts';
 import * as coachInvitations from '$lib/server/coach-invitations.ts';
 import * as groupCoaches from '$lib/server/group-coaches.ts';
-import { needGroup, needOwner, notFound } from '../need-group.ts';
+import { needGroup, needOwner } from '../need-group.ts';
+import { notFound } from '../../../not-found.ts';
 
 const settings = (groupId: string) => `/coach/${groupId}/settings#coaches`;
 

@@ -3,7 +3,7 @@ import { cutTo } from '$lib/guidance/band-setting.ts';
 import { phaseKinds, phaseTargets } from '$lib/outing/phase.ts';
 import * as bandSettings from '$lib/server/band-settings.ts';
 import type { PageServerLoad } from './$types';
-import { notFound } from '../need-group.ts';
+import { notFound } from '../../../not-found.ts';
 import { needPrintable } from '../need-printable.ts';
 
 /** Phase, line and the effort that is common to the group: nothing about anybody in it. */

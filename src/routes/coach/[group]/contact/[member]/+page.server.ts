@@ -1,6 +1,7 @@
 import * as contacts from '$lib/server/contacts.ts';
 import type { PageServerLoad } from './$types';
-import { needMember, notFound } from '../../need-group.ts';
+import { needMember } from '../../need-group.ts';
+import { notFound } from '../../../../not-found.ts';
 
 export const load: PageServerLoad = async (event) => {
 	const { database, vault, coach, group, member, now } = await needMember(event);

@@ -6,7 +6,8 @@ import * as attendance from '$lib/server/attendance.ts';
 import * as members from '$lib/server/members.ts';
 import * as roster from '$lib/server/roster.ts';
 import type { Actions, PageServerLoad } from './$types';
-import { needMember, needOwner, notFound } from '../../need-group.ts';
+import { needMember, needOwner } from '../../need-group.ts';
+import { notFound } from '../../../../not-found.ts';
 
 export const load: PageServerLoad = async (event) => {
 	const { database, vault, coach, group, member, now, today } = await needMember(event);

@@ -8,7 +8,8 @@ import * as plannedOutings from '$lib/server/planned-outings.ts';
 import { dayAndTime } from '$words/dates.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { editorActions, type Editing } from '../../../../outings/editor-actions.ts';
-import { needGroup, notFound } from '../../need-group.ts';
+import { needGroup } from '../../need-group.ts';
+import { notFound } from '../../../../not-found.ts';
 import { pictureOf } from './picture-of.ts';
 
 type Asked = Parameters<typeof needGroup>[0];
