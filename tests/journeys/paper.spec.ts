@@ -165,3 +165,17 @@ test('a card is behind the gate like every other number', async ({ page, lantern
 	await page.goto('/bands/card');
 	await expect(page).toHaveURL(/\/screening\/result$/);
 });
+
+test('the cue sheet prints an outing of the group, and never one of another', async ({
+	page,
+	lantern
+}) => {
+	const made = await lantern.coach.lead(`${lantern.path}/outings?/make`);
+	await page.goto(made);
+	await page.getByRole('link', { name: 'Print a cue sheet of it' }).click();
+	await expect(page.getByRole('heading', { name: /^Outing 1 · longest run 0:50$/ })).toBeVisible();
+	await expect(page.getByText('The lengths are a plain outing')).toHaveCount(0);
+	expect(await sheets(page, page.url())).toEqual({ A4: 1, Letter: 1 });
+	const answer = await page.goto(`${lantern.path}/cues?outing=nothing`);
+	expect(answer?.status()).toBe(404);
+});

@@ -101,7 +101,9 @@ export const paper = {
 	},
 	cues: {
 		title: 'Cue sheet',
-		outing: (longest: string) => `Plain outing · longest run ${longest}`,
+		link: 'Print a cue sheet of it',
+		outing: (name: string | null, longest: string) =>
+			`${name ?? 'Plain outing'} · longest run ${longest}`,
 		total: (total: string, running: string, runs: number) =>
 			`${total} min, ${running} min of it running in ${runs} runs`,
 		picture: 'Walking along the line, a slur over each run',

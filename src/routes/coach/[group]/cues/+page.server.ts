@@ -1,20 +1,48 @@
-import { lengthOf, plainOuting, startsOf } from '$lib/outing/plain-outing.ts';
+import type { RequestEvent } from '@sveltejs/kit';
+import { phasesOf, type Outing } from '$lib/outing/outing.ts';
 import { phaseTargets } from '$lib/outing/phase.ts';
+import { lengthOf, startsOf } from '$lib/outing/plain-outing.ts';
+import { usualOuting } from '$lib/outing/usual-outing.ts';
+import * as outingPlans from '$lib/server/outing-plans.ts';
 import type { PageServerLoad } from './$types';
+import { notFound } from '../need-group.ts';
 import { needPrintable } from '../need-printable.ts';
 
+type Needed = Awaited<ReturnType<typeof needPrintable>>;
+
 export const load: PageServerLoad = async (event) => {
-	const { group, emergencyNumber } = await needPrintable(event);
-	const { name, meetingPoint, defibrillator, firstAider } = group;
-	const starts = startsOf(plainOuting);
+	const needed = await needPrintable(event);
+	const { name, meetingPoint, defibrillator, firstAider } = needed.group;
+	const written = await chosen(event, needed);
+	const phases = phasesOf(written ?? usualOuting(''));
+	const starts = startsOf(phases);
 	return {
-		group: { name, emergencyNumber, meetingPoint, defibrillator, firstAider },
-		outing: plainOuting.map(({ kind, seconds }, i) => ({
+		group: {
+			name,
+			emergencyNumber: needed.emergencyNumber,
+			meetingPoint,
+			defibrillator,
+			firstAider
+		},
+		/** Null for the plain outing, which is nobody's plan. */
+		outingName: written?.name ?? null,
+		outing: phases.map(({ kind, seconds, cue }, i) => ({
 			kind,
 			seconds,
+			cue,
 			startSeconds: starts[i] ?? 0,
 			effort: phaseTargets[kind].effort
 		})),
-		length: lengthOf(plainOuting)
+		length: lengthOf(phases)
 	};
 };
+
+/** The group's outing that the address names; null where it names none. */
+async function chosen(event: Pick<RequestEvent, 'url'>, needed: Needed): Promise<Outing | null> {
+	const { database, coach, group } = needed;
+	const id = event.url.searchParams.get('outing');
+	if (id === null) return null;
+	const holder = { coach, groupId: group.id };
+	const plan = /^[0-9a-z-]{1,60}$/.test(id) && (await outingPlans.find(database, holder, id));
+	return plan ? plan.outing : notFound();
+}
