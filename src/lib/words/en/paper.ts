@@ -102,10 +102,11 @@ export const paper = {
 	cues: {
 		title: 'Cue sheet',
 		link: 'Print a cue sheet of it',
-		outing: (name: string | null, longest: string) =>
-			`${name ?? 'Plain outing'} · longest run ${longest}`,
-		total: (total: string, running: string, runs: number) =>
-			`${total} min, ${running} min of it running in ${runs} runs`,
+		plain: 'Plain outing',
+		total: (total: string, running: string, runs: number, longest: string) =>
+			runs === 0
+				? `${total} min, all of it walking`
+				: `${total} min, ${running} min of it running in ${runs === 1 ? '1 run' : `${runs} runs`}, the longest ${longest}`,
 		picture: 'Walking along the line, a slur over each run',
 		at: 'At',
 		part: 'Part',

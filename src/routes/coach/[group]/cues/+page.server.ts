@@ -1,11 +1,11 @@
 import type { RequestEvent } from '@sveltejs/kit';
-import { phasesOf, type Outing } from '$lib/outing/outing.ts';
+import { phasesOf } from '$lib/outing/outing.ts';
 import { phaseTargets } from '$lib/outing/phase.ts';
 import { lengthOf, startsOf } from '$lib/outing/plain-outing.ts';
 import { usualOuting } from '$lib/outing/usual-outing.ts';
 import * as outingPlans from '$lib/server/outing-plans.ts';
 import type { PageServerLoad } from './$types';
-import { notFound } from '../need-group.ts';
+import { notFound } from '../../../not-found.ts';
 import { needPrintable } from '../need-printable.ts';
 
 type Needed = Awaited<ReturnType<typeof needPrintable>>;
@@ -14,7 +14,7 @@ export const load: PageServerLoad = async (event) => {
 	const needed = await needPrintable(event);
 	const { name, meetingPoint, defibrillator, firstAider } = needed.group;
 	const written = await chosen(event, needed);
-	const phases = phasesOf(written ?? usualOuting(''));
+	const phases = phasesOf(written?.outing ?? usualOuting(''));
 	const starts = startsOf(phases);
 	return {
 		group: {
@@ -25,7 +25,7 @@ export const load: PageServerLoad = async (event) => {
 			firstAider
 		},
 		/** Null for the plain outing, which is nobody's plan. */
-		outingName: written?.name ?? null,
+		plan: written && { id: written.id, name: written.outing.name },
 		outing: phases.map(({ kind, seconds, cue }, i) => ({
 			kind,
 			seconds,
@@ -38,11 +38,11 @@ export const load: PageServerLoad = async (event) => {
 };
 
 /** The group's outing that the address names; null where it names none. */
-async function chosen(event: Pick<RequestEvent, 'url'>, needed: Needed): Promise<Outing | null> {
+async function chosen(event: Pick<RequestEvent, 'url'>, needed: Needed) {
 	const { database, coach, group } = needed;
 	const id = event.url.searchParams.get('outing');
 	if (id === null) return null;
 	const holder = { coach, groupId: group.id };
 	const plan = /^[0-9a-z-]{1,60}$/.test(id) && (await outingPlans.find(database, holder, id));
-	return plan ? plan.outing : notFound();
+	return plan || notFound();
 }
