@@ -1,40 +1,10 @@
-import type { Page } from '@playwright/test';
 import { LanternStreet, become, expect, test } from './lantern-street.ts';
-import { leadsTo, ready } from './walk.ts';
+import { printed, sheets } from './sheets.ts';
+import { leadsTo } from './walk.ts';
 
 // Our own rules, no source.
 
 test.describe.configure({ timeout: 120_000 });
-
-const FORMATS = ['A4', 'Letter'] as const;
-
-/** Pages of a PDF: each has an object of that type, and the browser writes them uncompressed. */
-function pagesOf(pdf: Buffer): number {
-	return pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
-}
-
-/** The paper as it is once its letters have come. */
-async function open(page: Page, path: string) {
-	await page.goto(path);
-	await ready(page);
-	await page.evaluate(() => document.fonts.ready);
-}
-
-async function sheets(page: Page, path: string): Promise<Record<string, number>> {
-	await open(page, path);
-	const counts: Record<string, number> = {};
-	for (const format of FORMATS) counts[format] = pagesOf(await page.pdf({ format }));
-	return counts;
-}
-
-/** What stands on the paper. */
-async function printed(page: Page, path: string): Promise<string> {
-	await open(page, path);
-	await page.emulateMedia({ media: 'print' });
-	const text = await page.locator('body').innerText();
-	await page.emulateMedia({ media: null });
-	return text;
-}
 
 test('a runner’s own card: four for the pocket, and a large one', async ({
 	page,
@@ -165,50 +135,3 @@ test('a card is behind the gate like every other number', async ({ page, lantern
 	await page.goto('/bands/card');
 	await expect(page).toHaveURL(/\/screening\/result$/);
 });
-
-test('the cue sheet prints an outing of the group, and never one of another', async ({
-	page,
-	lantern
-}) => {
-	const made = await lantern.coach.lead(`${lantern.path}/outings?/make`);
-	await page.goto(made);
-	await page.getByRole('link', { name: 'Print a cue sheet of it' }).click();
-	await expect(page.getByRole('heading', { name: 'Outing 1', exact: true })).toBeVisible();
-	await expect(page.getByText('in 5 runs, the longest 0:50')).toBeVisible();
-	await expect(page.getByText('The lengths are a plain outing')).toHaveCount(0);
-	const path = page.url();
-	expect(await sheets(page, path)).toEqual({ A4: 1, Letter: 1 });
-
-	// Its own words, and as many runs as an outing of a programme ever has.
-	const save = (fields: Record<string, string>) => lantern.coach.lead(`${made}?/save`, fields);
-	await save({ name: 'Tens', revision: '1', ...written(Array.from({ length: 10 }, () => '0:40')) });
-	expect(await sheets(page, path)).toEqual({ A4: 1, Letter: 1 });
-	expect(await printed(page, path)).toContain('Past the lamp 10');
-	await save({ name: 'A walk', revision: '2', ...written([]) });
-	expect(await printed(page, path)).toContain('all of it walking');
-
-	const another = await LanternStreet.found(lantern.coach);
-	await become(page, another.coach);
-	const id = path.split('outing=')[1];
-	for (const wrong of [
-		`${another.path}/cues?outing=${id}`,
-		`${lantern.path}/cues?outing=nothing`
-	]) {
-		expect((await page.goto(wrong))?.status(), wrong).toBe(404);
-	}
-});
-
-/** The fields of an outing with runs of these lengths, each with a cue of its own. */
-function written(runs: readonly string[]): Record<string, string> {
-	const phases = runs.flatMap((seconds, i) => [
-		{ kind: 'steady-run', seconds, cue: `Past the lamp ${i + 1}` },
-		{ kind: 'recovery-walk', seconds: '1:50', cue: '' }
-	]);
-	const walk = { kind: 'warm-up-walk', seconds: '7:00', cue: '' };
-	const all = [walk, ...phases.slice(0, -1), { ...walk, kind: 'cool-down-walk' }];
-	return Object.fromEntries(
-		all.flatMap((phase, i) =>
-			Object.entries(phase).map(([field, value]) => [`parts-${i}-${field}`, value])
-		)
-	);
-}
