@@ -9,7 +9,7 @@ import * as programmes from '$lib/server/programmes.ts';
 import * as screenings from '$lib/server/screenings.ts';
 import { enter, join, makeCoach, makeGroup } from './coached-group.ts';
 import { DATABASES, inHouse, NOW } from './in-house.ts';
-import { phase, unevenRuns } from './sample-outing.ts';
+import { phase, plainWishes, unevenRuns } from './sample-outing.ts';
 
 // Our own rules, no source.
 
@@ -29,7 +29,7 @@ describe.each(DATABASES)('the outings that lie ahead of a runner on %s', (type) 
 		const coach = await makeCoach(here);
 		const groupId = await makeGroup(here, coach);
 		const runner = await join(here, groupId, answers);
-		const words = { inputs: {}, startsOn: today, weekdays: [3, 5], holidays: [] };
+		const words = { inputs: plainWishes, startsOn: today, weekdays: [3, 5], holidays: [] };
 		await programmes.make(here.database, coach, groupId, { words, planned }, NOW);
 		return { coach, groupId, ...runner };
 	}

@@ -4,12 +4,12 @@ import * as plannedOutings from '$lib/server/planned-outings.ts';
 import * as programmes from '$lib/server/programmes.ts';
 import { join, makeCoach, makeGroup, makeHelper } from './coached-group.ts';
 import { DATABASES, inHouse, NOW } from './in-house.ts';
-import { unevenRuns } from './sample-outing.ts';
+import { plainWishes, unevenRuns } from './sample-outing.ts';
 
 // Our own rules, no source.
 
 const words: programmes.ProgrammeWords = {
-	inputs: { weeks: 12, goal: { kind: 'minutes', minutes: 20 } },
+	inputs: plainWishes,
 	startsOn: '2026-11-30',
 	weekdays: [1, 4],
 	holidays: ['2026-12-24']

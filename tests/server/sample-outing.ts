@@ -1,5 +1,6 @@
 import type { Outing, OutingPhase } from '$lib/outing/outing.ts';
 import type { PhaseKind } from '$lib/outing/phase.ts';
+import { unknownPulse, type ProgrammeWishes } from '$lib/outing/programme/wishes.ts';
 
 export const phase = (
 	kind: PhaseKind,
@@ -30,4 +31,14 @@ export const unevenRuns: Outing = {
 		phase('recovery-walk', 110),
 		phase('cool-down-walk', 360)
 	]
+};
+
+/** What a programme may be made from. */
+export const plainWishes: ProgrammeWishes = {
+	weeks: 12,
+	outingsAWeek: 2,
+	firstRunSeconds: 50,
+	goal: { kind: 'minutes', minutes: 20 },
+	settlingIn: false,
+	pulse: unknownPulse
 };

@@ -4,11 +4,11 @@ import type { Outing } from '../outing/outing.ts';
 import type { LocalDate } from '../screening/types.ts';
 import type { Database } from './database/tables.ts';
 import { outingOf, readJson } from './outing-shape.ts';
+import { programmeInputs, type ProgrammeInputs } from './programme-inputs.ts';
 import { localDate } from './shapes.ts';
 import { Unreadable } from './vault.ts';
 
-/** What a programme was made from. Its generator reads it again. */
-export type ProgrammeInputs = Readonly<Record<string, unknown>>;
+export type { ProgrammeInputs } from './programme-inputs.ts';
 
 export interface ProgrammeWords {
 	readonly inputs: ProgrammeInputs;
@@ -19,8 +19,10 @@ export interface ProgrammeWords {
 	readonly holidays: readonly LocalDate[];
 }
 
-export interface Programme extends ProgrammeWords {
+export interface Programme extends Omit<ProgrammeWords, 'inputs'> {
 	readonly id: string;
+	/** Null where it cannot be read: its days stand, and no rule moves them. */
+	readonly inputs: ProgrammeInputs | null;
 	/** Counts up from 1 with each change. */
 	readonly revision: number;
 	readonly changedAt: number;
@@ -41,17 +43,14 @@ export interface PlannedOuting {
 	readonly state: PlannedState;
 }
 
-const json = z.json();
-const words = z.strictObject({
-	inputs: z.record(z.string(), json),
+const days = z.strictObject({
 	weekdays: z.array(z.int().min(1).max(7)).min(1).max(7),
 	holidays: z.array(localDate).max(400)
 });
 
 /** @throws Unreadable */
 export function programmeOf(row: Selectable<Database['programme']>): Programme {
-	const read = words.safeParse({
-		inputs: readJson(row.inputs, 'programme'),
+	const read = days.safeParse({
 		weekdays: readJson(row.weekdays, 'programme'),
 		holidays: readJson(row.holidays, 'programme')
 	});
@@ -59,6 +58,7 @@ export function programmeOf(row: Selectable<Database['programme']>): Programme {
 	return {
 		...read.data,
 		id: row.id,
+		inputs: inputsOf(row.inputs),
 		startsOn: row.starts_on,
 		revision: row.revision,
 		changedAt: row.changed_at,
@@ -66,12 +66,20 @@ export function programmeOf(row: Selectable<Database['programme']>): Programme {
 	};
 }
 
+function inputsOf(column: string): ProgrammeInputs | null {
+	try {
+		return programmeInputs.parse(JSON.parse(column));
+	} catch {
+		return null;
+	}
+}
+
 /** @throws ZodError for what is no programme */
-export function programmeColumns({ startsOn, ...rest }: ProgrammeWords) {
-	const { inputs, weekdays, holidays } = words.parse(rest);
+export function programmeColumns({ startsOn, inputs, ...rest }: ProgrammeWords) {
+	const { weekdays, holidays } = days.parse(rest);
 	return {
 		starts_on: localDate.parse(startsOn),
-		inputs: JSON.stringify(inputs),
+		inputs: JSON.stringify(programmeInputs.parse(inputs)),
 		weekdays: JSON.stringify(weekdays),
 		holidays: JSON.stringify(holidays)
 	};

@@ -1,9 +1,19 @@
 import { randomUUID } from 'node:crypto';
 import type { Kysely } from 'kysely';
+import { localDate } from '../calendar/local-date.ts';
+import type { CalendarDay } from '../outing/programme/days-to-come.ts';
+import type { LocalDate } from '../screening/types.ts';
 import type { Coach } from './coaches.ts';
 import type { Database } from './database/tables.ts';
 import * as groups from './groups.ts';
-import { datesTaken, freeDays, replaceDays, type DatesTaken, type ToPlan } from './plan-days.ts';
+import {
+	calendarOf,
+	datesTaken,
+	freeDays,
+	replaceDays,
+	type DatesTaken,
+	type ToPlan
+} from './plan-days.ts';
 import {
 	programmeColumns,
 	programmeOf,
@@ -14,14 +24,31 @@ import {
 export type { ToPlan } from './plan-days.ts';
 export type { Programme, ProgrammeInputs, ProgrammeWords } from './programme-rows.ts';
 
-/** What a programme was made from, and the days that came of it. */
+/**
+ * Works the days to come out of the calendar as it is at that moment. It is asked while nobody else
+ * can change the calendar, so it only reckons.
+ */
+export type Planner = (
+	words: ProgrammeWords,
+	calendar: readonly CalendarDay[],
+	today: LocalDate
+) => readonly ToPlan[];
+
+/** What a programme was made from, and the days that came of it or how they come of it. */
 export interface Making {
 	readonly words: ProgrammeWords;
-	readonly planned: readonly ToPlan[];
+	readonly planned: readonly ToPlan[] | Planner;
 }
 
+/** The programme that somebody saw, or null for none. */
+export type Seen = Pick<Programme, 'id' | 'revision'> | null;
+
 export type Made =
-	{ readonly kind: 'made'; readonly id: string } | DatesTaken | { readonly kind: 'not-found' };
+	| { readonly kind: 'made'; readonly id: string }
+	/** Somebody else made or changed one meanwhile. Nothing was written. */
+	| { readonly kind: 'changed-meanwhile' }
+	| DatesTaken
+	| { readonly kind: 'not-found' };
 
 export type Replanned =
 	| { readonly kind: 'changed'; readonly revision: number }
@@ -48,19 +75,30 @@ export async function current(
 	return row ? programmeOf(row) : null;
 }
 
-/** Makes the group's programme; only owners do. One that it followed before ends. */
+/**
+ * Makes the group's programme; only owners do. One that it followed before ends: what it had still to
+ * come goes, and what was done, missed or passed without a word stays.
+ *
+ * @param making.instead of what it is made; left out, of whatever there is
+ */
 export async function make(
 	database: Kysely<Database>,
 	coach: Leading,
 	groupId: string,
-	{ words, planned }: Making,
+	{ words, planned: how, instead }: Making & { readonly instead?: Seen },
 	now: number
 ): Promise<Made> {
 	return database.transaction().execute(async (step) => {
-		if (!(await holdOwned(step, coach.coachId, groupId))) return { kind: 'not-found' };
+		const group = await holdOwned(step, coach.coachId, groupId);
+		if (group === null) return { kind: 'not-found' };
+		const before = await current(step, coach.coachId, groupId);
+		if (instead !== undefined && !isSame(before, instead)) return { kind: 'changed-meanwhile' };
+		const today = localDate(now, group.timeZone);
+		const planned =
+			typeof how === 'function' ? how(words, await calendarOf(step, groupId, null), today) : how;
 		const taken = await datesTaken(step, groupId, planned);
 		if (taken !== null) return taken;
-		await endCurrent(step, groupId, now);
+		await endCurrent(step, groupId, now, today);
 		const id = randomUUID();
 		await step
 			.insertInto('programme')
@@ -71,7 +109,7 @@ export async function make(
 				created_at: now
 			})
 			.execute();
-		await replaceDays(step, groupId, id, planned);
+		await replaceDays(step, groupId, id, planned, today);
 		return { kind: 'made', id };
 	});
 }
@@ -81,14 +119,19 @@ export async function change(
 	database: Kysely<Database>,
 	coach: Leading,
 	groupId: string,
-	{ words, planned, revision }: Making & { readonly revision: number },
+	{ words, planned: how, revision }: Making & { readonly revision: number },
 	now: number
 ): Promise<Replanned> {
 	return database.transaction().execute(async (step) => {
-		const isOwner = await holdOwned(step, coach.coachId, groupId);
-		const before = isOwner ? await current(step, coach.coachId, groupId) : null;
-		if (before === null) return { kind: 'not-found' };
+		const group = await holdOwned(step, coach.coachId, groupId);
+		const before = group ? await current(step, coach.coachId, groupId) : null;
+		if (group === null || before === null) return { kind: 'not-found' };
 		if (before.revision !== revision) return { kind: 'changed-meanwhile' };
+		const today = localDate(now, group.timeZone);
+		const planned =
+			typeof how === 'function'
+				? how(words, await calendarOf(step, groupId, before.id), today)
+				: how;
 		const taken = await datesTaken(step, groupId, planned);
 		if (taken !== null) return taken;
 		await step
@@ -96,7 +139,7 @@ export async function change(
 			.set(columns(coach, words, revision + 1, now))
 			.where('id', '=', before.id)
 			.execute();
-		await replaceDays(step, groupId, before.id, planned);
+		await replaceDays(step, groupId, before.id, planned, today);
 		return { kind: 'changed', revision: revision + 1 };
 	});
 }
@@ -109,27 +152,38 @@ export async function end(
 	now: number
 ): Promise<'ended' | 'not-found'> {
 	return database.transaction().execute(async (step) => {
-		if (!(await holdOwned(step, coachId, groupId))) return 'not-found';
-		return (await endCurrent(step, groupId, now)) ? 'ended' : 'not-found';
+		const group = await holdOwned(step, coachId, groupId);
+		if (group === null) return 'not-found';
+		const today = localDate(now, group.timeZone);
+		return (await endCurrent(step, groupId, now, today)) ? 'ended' : 'not-found';
 	});
 }
 
-async function endCurrent(step: Kysely<Database>, groupId: string, now: number): Promise<boolean> {
+async function endCurrent(
+	step: Kysely<Database>,
+	groupId: string,
+	now: number,
+	today: LocalDate
+): Promise<boolean> {
 	const { numUpdatedRows } = await step
 		.updateTable('programme')
 		.set({ ended_at: now })
 		.where('group_id', '=', groupId)
 		.where('ended_at', 'is', null)
 		.executeTakeFirst();
-	await freeDays(step, groupId);
+	await freeDays(step, groupId, today);
 	return numUpdatedRows > 0n;
 }
 
-/** Whether the group is the coach's own; whoever else changes it waits. */
+/** The group where it is the coach's own; whoever else changes it waits. */
 async function holdOwned(step: Kysely<Database>, coachId: string, groupId: string) {
 	await groups.hold(step, groupId);
-	return (await groups.ofCoach(step, coachId, groupId))?.role === 'owner';
+	const group = await groups.ofCoach(step, coachId, groupId);
+	return group?.role === 'owner' ? group : null;
 }
+
+const isSame = (before: Programme | null, seen: Seen) =>
+	before?.id === seen?.id && before?.revision === seen?.revision;
 
 function columns(coach: Leading, words: ProgrammeWords, revision: number, now: number) {
 	return {

@@ -5,6 +5,7 @@ import * as bandDoubts from '$lib/server/band-doubts.ts';
 import * as bandSettings from '$lib/server/band-settings.ts';
 import * as coachInvitations from '$lib/server/coach-invitations.ts';
 import * as contacts from '$lib/server/contacts.ts';
+import { decide } from '$lib/server/decided-days.ts';
 import * as groupCoaches from '$lib/server/group-coaches.ts';
 import * as groupExport from '$lib/server/group-export.ts';
 import * as groupInvitations from '$lib/server/group-invitations.ts';
@@ -21,14 +22,14 @@ import * as roster from '$lib/server/roster.ts';
 import { setMemberBand } from '$lib/server/set-member-band.ts';
 import * as sharedTablet from '$lib/server/shared-tablet.ts';
 import { lanternStreet } from '../coach.ts';
-import { NOW } from '../in-house.ts';
-import { unevenRuns } from '../sample-outing.ts';
+import { DAY, NOW } from '../in-house.ts';
+import { plainWishes, unevenRuns } from '../sample-outing.ts';
 import { WALKED_ON } from './kept.ts';
 import type { Acting, World } from './people.ts';
 import { decides, onlyFor, leads, NOTHING_OF_THEIRS, type Row } from './row.ts';
 
 const renamed = { ...unevenRuns, name: 'Another' };
-const words = { inputs: {}, startsOn: '2026-12-03', weekdays: [4], holidays: [] };
+const words = { inputs: plainWishes, startsOn: '2026-12-03', weekdays: [4], holidays: [] };
 const planned = [{ number: 1, week: 1, onDate: '2026-12-10', outing: unevenRuns }];
 const setting = { lowFraction: 0.4, highFraction: 0.5, effortLow: 4, effortHigh: 5 };
 const band = { phase: 'warm-up-walk', setting, runnerNote: null, innerNote: null } as const;
@@ -230,6 +231,16 @@ export const groupRows: readonly Row[] = [
 	),
 	leads('planned-outings.mark', 'not-found', (who, to) =>
 		plannedOutings.mark(to.db, who.id, to.at.groupId, to.plannedId, 'missed', NOW)
+	),
+	leads('decided-days.decide', 'not-found', (who, to) =>
+		decide(
+			to.db,
+			who.id,
+			to.at.groupId,
+			{ plannedId: to.plannedId, was: 'planned', state: 'missed' },
+			() => [],
+			NOW + 10 * DAY
+		)
 	),
 	leads('programmes.current', null, (who, to) => programmes.current(to.db, who.id, to.at.groupId)),
 	decides('programmes.make', { kind: 'not-found' }, (who, to) =>

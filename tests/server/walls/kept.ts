@@ -22,7 +22,7 @@ import * as wellAgain from '$lib/server/well-again.ts';
 import type { Entry } from '$lib/outing/entry.ts';
 import { nameAlone, type InGroup } from '../coached-group.ts';
 import { DAY, MINUTE, NOW, type InHouse } from '../in-house.ts';
-import { unevenRuns } from '../sample-outing.ts';
+import { plainWishes, unevenRuns } from '../sample-outing.ts';
 
 /** Of everything that can be kept of a runner and of a group, one. */
 export interface Kept {
@@ -138,7 +138,7 @@ async function keepOfGroup(here: InHouse, { owner, groupId, ines }: People) {
 	const coachLink = await coachInvitations.create(database, coachId, groupId, NOW);
 	const plan = await outingPlans.create(database, { coach: owner, groupId }, unevenRuns, NOW);
 	const planned = [{ number: 1, week: 1, onDate: '2026-12-03', outing: unevenRuns }];
-	const words = { inputs: {}, startsOn: '2026-12-03', weekdays: [4], holidays: [] };
+	const words = { inputs: plainWishes, startsOn: '2026-12-03', weekdays: [4], holidays: [] };
 	await programmes.make(database, owner, groupId, { words, planned }, NOW);
 	await memberSteps.set(database, owner, groupId, { memberId, outingsAhead: -1 }, NOW);
 	const [first] = await plannedOutings.list(database, coachId, groupId);

@@ -24,6 +24,7 @@ export const noPerson: Readonly<Record<string, 'inner' | (string & {})>> = {
 	'outing-plan-rows.changedBy': 'inner',
 	'outing-plan-rows.held': 'inner',
 	'outing-plan-rows.mayHold': 'inner',
+	'plan-days.calendarOf': 'inner',
 	'plan-days.datesTaken': 'inner',
 	'plan-days.freeDays': 'inner',
 	'plan-days.replaceDays': 'inner',
