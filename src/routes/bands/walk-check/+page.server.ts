@@ -1,15 +1,12 @@
 import { fail, redirect } from '@sveltejs/kit';
-import { readForm, type Typed } from '$lib/forms/read-form.ts';
+import type { z } from 'zod';
+import { readForm, type Issue, type Typed } from '$lib/forms/read-form.ts';
 import { walkCheckForm } from '$lib/forms/walk-check.ts';
 import { maximumOf } from '$lib/guidance/pulse-basis.ts';
-import { limits } from '$lib/physiology/limits.ts';
-import {
-	kmPerHourFromMetresPerMinute,
-	metresPerMinuteFromKmPerHour,
-	metresPerMinuteFromMilesPerHour
-} from '$lib/physiology/units.ts';
+import { walkingPulse, walkingSpeed, type SpeedUnit } from '$lib/guidance/typed-walk.ts';
 import { walkCheck } from '$lib/physiology/walk-check.ts';
 import * as profiles from '$lib/server/profiles.ts';
+import { hashToken } from '$lib/server/tokens.ts';
 import { decimal } from '$words/dates.ts';
 import { needOpen } from '../../standing-of.ts';
 import { unitsOf } from '../units-of.ts';
@@ -19,18 +16,24 @@ const here = '/bands/walk-check';
 
 export const load: PageServerLoad = async (event) => {
 	const { house, runner, access, chosen } = await needOpen(event);
-	const unit = unitsOf(chosen.settings).speed;
 	const profile = await profiles.load(house.database, house.vault, runner.runnerId);
 	const isOff = !access.pulse.on || needsAdvice(profile, access.coveredReasons);
-	if (isOff) return { isOff, unit, limitBpm: null, kept: null };
-	const limitBpm = access.pulse.careTeamLimitBpm;
-	if (profile.walkCheck === null) return { isOff, unit, limitBpm, kept: null };
+	const page = {
+		isOff,
+		unit: unitsOf(chosen.settings).speed,
+		limitBpm: isOff ? null : access.pulse.careTeamLimitBpm,
+		emergencyNumber: chosen.emergencyNumber,
+		/** Whose tab it is, for what is typed and not yet sent. It tells nothing else. */
+		tabOwner: hashToken(runner.runnerId).slice(0, 16),
+		wasKept: event.url.searchParams.has('kept')
+	};
+	if (isOff || profile.walkCheck === null) return { ...page, kept: null };
 	const { on, walks } = profile.walkCheck;
 	const answer = walkCheck(walks, maximumOf(access, profile));
-	if (answer.kind === 'refused') return { isOff, unit, limitBpm, kept: { on, capacity: null } };
+	if (answer.kind === 'refused') return { ...page, kept: { on, capacity: null } };
 	const { mlPerKgPerMinute, spread } = answer.capacity;
 	const capacity = { value: decimal(mlPerKgPerMinute, 0), spread: decimal(spread, 1) };
-	return { isOff, unit, limitBpm, kept: { on, capacity } };
+	return { ...page, kept: { on, capacity } };
 };
 
 export const actions: Actions = {
@@ -40,32 +43,21 @@ export const actions: Actions = {
 		if (!access.pulse.on || needsAdvice(profile, access.coveredReasons)) redirect(303, here);
 		const read = readForm(await event.request.formData(), walkCheckForm);
 		if (!read.ok) return fail(400, { issues: read.issues, values: read.values });
-		const toMetres =
-			unitsOf(chosen.settings).speed === 'mph'
-				? metresPerMinuteFromMilesPerHour
-				: metresPerMinuteFromKmPerHour;
-		const sent = read.value;
-		const walks = [
-			{ speedMetresPerMinute: toMetres(sent.speed1), grade: 0, pulseBpm: sent.pulse1 },
-			{ speedMetresPerMinute: toMetres(sent.speed2), grade: 0, pulseBpm: sent.pulse2 },
-			{ speedMetresPerMinute: toMetres(sent.speed3), grade: 0, pulseBpm: sent.pulse3 }
-		];
+		const { walks, wrong } = walksOf(read.value, unitsOf(chosen.settings).speed);
 		const answer = walkCheck(walks, maximumOf(access, profile));
-		const issues = [
-			...walks.flatMap(({ speedMetresPerMinute }, nth) =>
-				isWalk(speedMetresPerMinute) ? [] : [{ field: `speed${nth + 1}`, code: 'too-high' }]
-			),
-			...(answer.kind === 'refused' ? [{ field: 'pulse3', code: answer.reasons[0]!.code }] : [])
-		];
+		const issues =
+			wrong.length === 0 && answer.kind === 'refused'
+				? [{ field: 'pulse3', code: answer.reasons[0]!.code }]
+				: wrong;
 		if (issues.length > 0) {
 			const values: Typed = Object.fromEntries(
-				Object.entries(sent).map(([field, value]) => [field, String(value)])
+				Object.entries(read.value).map(([field, value]) => [field, String(value)])
 			);
 			return fail(400, { issues, values });
 		}
 		const changed = (before: profiles.Profile) => ({ ...before, walkCheck: { on: today, walks } });
 		await profiles.change(house.database, house.vault, runner.runnerId, changed, now);
-		redirect(303, here);
+		redirect(303, `${here}?kept`);
 	},
 	remove: async (event) => {
 		const { house, runner, now } = await needOpen(event);
@@ -80,7 +72,24 @@ function needsAdvice(profile: profiles.Profile, covered: readonly string[]): boo
 	return profile.restingAskFirstSince !== null && !covered.includes('H-REST');
 }
 
-function isWalk(speedMetresPerMinute: number): boolean {
-	const { high } = limits.walkingSpeedKmPerHour.valid;
-	return kmPerHourFromMetresPerMinute(speedMetresPerMinute) <= high;
+/** The walks as they are stored, and what nobody walks or what no pulse is. */
+function walksOf(sent: z.output<typeof walkCheckForm>, unit: SpeedUnit) {
+	const wrong: Issue[] = [];
+	const typed = [
+		{ speed: sent.speed1, beats: sent.pulse1 },
+		{ speed: sent.speed2, beats: sent.pulse2 },
+		{ speed: sent.speed3, beats: sent.pulse3 }
+	];
+	const walks = typed.map(({ speed, beats }, index) => {
+		const speedMetresPerMinute = walkingSpeed(speed, unit);
+		const pulse = walkingPulse(beats, sent.read);
+		if (speedMetresPerMinute === null) wrong.push({ field: `speed${index + 1}`, code: 'too-high' });
+		if (!pulse.ok) wrong.push({ field: `pulse${index + 1}`, code: pulse.code });
+		return {
+			speedMetresPerMinute: speedMetresPerMinute ?? 0,
+			grade: 0,
+			pulseBpm: pulse.ok ? pulse.bpm : 0
+		};
+	});
+	return { walks, wrong };
 }
