@@ -83,23 +83,16 @@ export interface AuthOptions extends SignInOptions {
 	readonly mail: Mail | null;
 }
 
+/** What a script of ours asks: passkeys alone. Everything else is done by forms. */
 const OPEN_ENDPOINTS: ReadonlySet<string> = new Set([
-	'GET /get-session',
-	'POST /sign-in/anonymous',
-	'POST /sign-out',
 	'GET /passkey/generate-register-options',
 	'POST /passkey/verify-registration',
 	'GET /passkey/generate-authenticate-options',
-	'POST /passkey/verify-authentication',
-	'GET /passkey/list-user-passkeys',
-	'POST /passkey/delete-passkey'
+	'POST /passkey/verify-authentication'
 ]);
 
-/** Those that open a session. */
-const SIGNING_IN: ReadonlySet<string> = new Set([
-	'/sign-in/anonymous',
-	'/passkey/verify-authentication'
-]);
+/** The one that opens a session. */
+const SIGNING_IN = '/passkey/verify-authentication';
 
 const NOBODY: Asking = { runner: null, coach: null };
 
@@ -139,7 +132,7 @@ export function openAuth(options: AuthOptions): Auth {
 			const headers = new Headers(request.headers);
 			headers.set(ADDRESS_HEADER, address);
 			const asked = new Request(request, { headers });
-			return SIGNING_IN.has(endpoint)
+			return endpoint === SIGNING_IN
 				? one.insteadThroughEndpoint(asked, library.handler)
 				: library.handler(asked);
 		},

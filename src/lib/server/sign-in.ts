@@ -81,7 +81,6 @@ export function signInLibrary(options: SignInOptions) {
 			window: 60,
 			max: 300,
 			customRules: {
-				'/sign-in/anonymous': { window: 60, max: 60 },
 				'/passkey/verify-authentication': { window: 60, max: 60 }
 			}
 		},
