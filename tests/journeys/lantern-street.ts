@@ -7,7 +7,7 @@ import { expect, test as base } from './test.ts';
 import type { Answers } from './walk.ts';
 
 /** Each phone comes from an address of its own, so that many tests are not taken for many tries. */
-const ADDRESS_HEADER = 'x-phone-address';
+export const ADDRESS_HEADER = 'x-phone-address';
 
 const COACH = { name: 'Odile Marr', qualification: 'Run leader, level 2' };
 const SIGN_IN = { email: 'odile@lantern.example', password: 'seven blue kettles' };

@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { join, relative } from 'node:path';
+import { dirname, join, relative, resolve } from 'node:path';
 import { isDesk, openRoutes } from '../../src/perimeter/open-routes.ts';
 
 const ROUTES = new URL('../../src/routes/', import.meta.url).pathname;
@@ -33,7 +33,7 @@ export const routes: readonly Route[] = foldersUnder(ROUTES).flatMap((folder) =>
 				.replace('[...all]', 'get-session')
 				.replaceAll(/\[[^\]]+\]/g, 'x'),
 			isPage,
-			actions: actionsIn(source('+page.server.ts')),
+			actions: files.includes('+page.server.ts') ? actionsIn(join(folder, '+page.server.ts')) : [],
 			methods: endpoint === undefined ? [] : methodsIn(source(endpoint))
 		}
 	];
@@ -55,10 +55,26 @@ function foldersUnder(folder: string): string[] {
 	return [folder, ...inside.flatMap(({ name }) => foldersUnder(join(folder, name)))];
 }
 
-/** The keys of `actions`, which the formatter puts one tab deep. */
-function actionsIn(source: string): string[] {
-	const [, body = ''] = /^export const actions\b[^{]*\{\n(.*?)^\}/ms.exec(source) ?? [];
-	return [...body.matchAll(/^\t(?:async )?(\w+)(?::|\()/gm)].map(([, name = '']) => name);
+/**
+ * The keys of `actions`, which the formatter puts one tab deep, and of what is spread into it or
+ * handed on from another file.
+ */
+function actionsIn(file: string, name = 'actions'): string[] {
+	const source = readFileSync(file, 'utf8');
+	const from = (what: string) =>
+		new RegExp(`(?:import|export) \\{[^}]*\\b${what}\\b[^}]*\\} from '(\\.[^']+)'`).exec(
+			source
+		)?.[1];
+	const elsewhere = (what: string): string[] => {
+		const path = from(what);
+		return path === undefined ? [] : actionsIn(resolve(dirname(file), path), what);
+	};
+	const [, body] =
+		new RegExp(`^export const ${name}\\b[^{]*\\{\\n(.*?)^\\}`, 'ms').exec(source) ?? [];
+	if (body === undefined) return elsewhere(name);
+	const spread = [...body.matchAll(/^\t\.\.\.(\w+)/gm)];
+	const own = [...body.matchAll(/^\t(?:async )?(\w+)(?::|\()/gm)];
+	return [...spread.flatMap(([, what = '']) => elsewhere(what)), ...own.map(([, key = '']) => key)];
 }
 
 function methodsIn(source: string): string[] {
