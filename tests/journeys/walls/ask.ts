@@ -1,3 +1,5 @@
+import { randomUUID } from 'node:crypto';
+import { ADDRESS_HEADER } from '../lantern-street.ts';
 import type { Fields, Ids, Wall } from './wall.ts';
 
 /** One way of asking, for what stands at these ids. */
@@ -26,23 +28,15 @@ export async function ask(
 	ids: Ids,
 	cookies: string
 ): Promise<Told> {
-	const isGet = isLook(way);
-	const path = pathOf(route, ids) + (wall.query?.(ids) ?? '');
-	const body = isGet ? null : bodyOf(wall, ids);
-	const [before, after = ''] = path.split('?');
-	const address =
-		way === 'data'
-			? `${before === '/' ? '' : before}/__data.json${after && `?${after}`}`
-			: way.startsWith('?/')
-				? `${path}${way === '?/default' ? '' : way}`
-				: path;
+	const address = addressOf(way, pathOf(route, ids) + (wall.query?.(ids) ?? ''));
+	const body = isLook(way) ? null : bodyOf(wall, ids);
 	const answer = await fetch(url + address, {
-		method: isGet ? 'GET' : 'POST',
+		method: body === null ? 'GET' : 'POST',
 		headers: {
 			cookie: cookies,
 			accept: 'text/html',
 			origin: url,
-			'x-phone-address': crypto.randomUUID(),
+			[ADDRESS_HEADER]: randomUUID(),
 			...(body !== null && { 'content-type': body.type })
 		},
 		redirect: 'manual',
@@ -55,6 +49,14 @@ export async function ask(
 	};
 	if (way === 'data' && answer.status === 200) return { ...told, ...outcomeIn(text) };
 	return { ...told, status: answer.status, to: answer.headers.get('location') };
+}
+
+function addressOf(way: string, path: string): string {
+	if (way.startsWith('?/')) return way === '?/default' ? path : path + way;
+	if (way !== 'data') return path;
+	const [before = '', after] = path.split('?');
+	const data = `${before === '/' ? '' : before}/__data.json`;
+	return after === undefined ? data : `${data}?${after}`;
 }
 
 function bodyOf({ as, sends }: Wall, ids: Ids): { type: string; text: string } {
