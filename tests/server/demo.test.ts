@@ -36,6 +36,21 @@ async function everything({ database }: InHouse): Promise<Record<string, string[
 	return Object.fromEntries(await Promise.all(rows));
 }
 
+/** Where four weeks of a group leave something. */
+const FILLED = [
+	'advice',
+	'attendance',
+	'member_step',
+	'outing_plan',
+	'outing_plan_version',
+	'past_entry',
+	'past_outing',
+	'planned_outing',
+	'programme',
+	'runner_pain',
+	'walk'
+];
+
 async function odile({ database }: InHouse) {
 	const coach = await coaches.find(database, (await demoUsers(database)).get('odile') ?? '');
 	const [group] = coach ? await groups.list(database, coach.coachId) : [];
@@ -87,6 +102,8 @@ describe.each(DATABASES)('the made-up group on %s', (type) => {
 	it('goes with everything that was done in it: every table is as before', async () => {
 		const before = await everything(here);
 		await load(here);
+		const there = await everything(here);
+		for (const table of FILLED) expect(there[table]?.length, table).toBeGreaterThan(0);
 		const { coach, group } = await odile(here);
 		const { database } = here;
 		const browser = new Browser(database);

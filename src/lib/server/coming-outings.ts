@@ -33,7 +33,7 @@ export interface ComingOuting {
  * @param at the moment, and the runner's own date then
  */
 export async function forRunner(
-	house: House,
+	house: Pick<House, 'database' | 'vault'>,
 	runner: Signed,
 	from: LocalDate,
 	until: LocalDate,

@@ -25,7 +25,7 @@ export interface EffortBands {
  * @param today the runner's own date
  */
 export async function of(
-	house: House,
+	house: Pick<House, 'database' | 'vault'>,
 	runner: Signed | null,
 	now: number,
 	today: LocalDate

@@ -8,7 +8,11 @@ import { standing, type Standing } from './standing.ts';
  * door asks for the route, and the code that reads the numbers asks again. Nobody without an account
  * has a result.
  */
-export async function gate(house: House, runner: Signed | null, now: number): Promise<Standing> {
+export async function gate(
+	house: Pick<House, 'database' | 'vault'>,
+	runner: Signed | null,
+	now: number
+): Promise<Standing> {
 	// With another key no session can be read either: whoever asks looks like nobody.
 	if (house.vault.state === 'wrong-key') return { ...closed('NO_RESULT'), fault: 'vault' };
 	if (runner === null) return closed('NO_RESULT');

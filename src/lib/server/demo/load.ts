@@ -2,11 +2,13 @@ import { addDays, localDate } from '../../calendar/local-date.ts';
 import { adviceOfDoctors } from './advice-part.ts';
 import { bandsOfCoach } from './bands-part.ts';
 import { emergencyContacts } from './contacts-part.ts';
-import { daysTogether } from './days-part.ts';
 import { DEMO, demoUsers, type DemoState } from './demo.ts';
 import { found } from './found.ts';
 import { DEMO_DAYS, DEMO_ZONE, makeGroup } from './make-group.ts';
+import { libraryOfGroup } from './library-part.ts';
 import { makeRunner } from './make-runner.ts';
+import { outingsTogether } from './outings-part.ts';
+import { programmeOfGroup } from './programme-part.ts';
 import { restingPulses } from './pulses-part.ts';
 import { noonOf, type DemoGroup, type DemoPart, type DemoStores } from './parts.ts';
 import { demoRunnerIds } from './people.ts';
@@ -19,8 +21,10 @@ const parts: readonly DemoPart[] = [
 	adviceOfDoctors,
 	restingPulses,
 	emergencyContacts,
-	daysTogether,
-	bandsOfCoach
+	programmeOfGroup,
+	outingsTogether,
+	bandsOfCoach,
+	libraryOfGroup
 ];
 
 export type Loaded = 'loaded' | 'already' | 'not-empty';

@@ -1,3 +1,5 @@
+import { spokenLength } from './outings.ts';
+
 /** What stands in the rows of the made-up group. */
 export const lanternStreet = {
 	group: {
@@ -23,6 +25,15 @@ export const lanternStreet = {
 		{ of: 'rashid', name: 'Huda (made up)', relation: 'wife' },
 		{ of: 'tobias', name: 'Ruth (made up)', relation: 'neighbour' }
 	],
+	outingName: (number: number, longestRunSeconds: number) =>
+		longestRunSeconds === 0
+			? `Outing ${number}: walking`
+			: `Outing ${number}: ${spokenLength(longestRunSeconds)}`,
+	library: {
+		withRuns: 'To the lock and back: 1 min 20 s',
+		walking: 'Wet evening: walking under the bridges',
+		cues: ['As far as the first lamp', 'Past the two boats', '', 'The long one, to the lock']
+	},
 	bandNote: {
 		toRunner: 'We keep your runs easy for now. If you can tell me a story, it is right.',
 		inner: 'Goes off too fast when Pavel is beside her.'
