@@ -56,6 +56,8 @@ describe.each(DATABASES)('what a prompter wrote down, on %s', (type) => {
 	const append = (runner: string, entries: readonly Entry[], now = NOW) =>
 		pastOutings.append(here.database, here.vault, runner, entries, { ...told, now });
 	const list = (runner: string) => pastOutings.list(here.database, here.vault, runner);
+	const remove = (runner: string, id: string) =>
+		pastOutings.remove(here.database, here.vault, runner, id, NOW);
 	const allowed = async (runner: string) => standing(here.database, here.vault, runner, NOW);
 
 	it('is acknowledged, and kept once however often and in what order it comes', async () => {
@@ -167,7 +169,7 @@ describe.each(DATABASES)('what a prompter wrote down, on %s', (type) => {
 		await append(other, [{ ...entry, elapsedMs: 7 }]);
 		const kept = await pastOutings.entriesOf(here.database, here.vault, mine);
 		expect(kept).toEqual([entry]);
-		expect(await pastOutings.remove(here.database, other, randomUUID(), NOW)).toBe('not-found');
+		expect(await remove(other, randomUUID())).toBe('not-found');
 	});
 
 	it('stays deleted when a phone sends it again', async () => {
@@ -176,11 +178,67 @@ describe.each(DATABASES)('what a prompter wrote down, on %s', (type) => {
 		const all = [answer(0), answer(1)].map(entry);
 		await append(runner, all);
 		const id = all[0]?.outingRunId ?? '';
-		expect(await pastOutings.remove(here.database, runner, id, NOW)).toBe('removed');
+		expect(await remove(runner, id)).toBe('removed');
 		expect(await append(runner, [...all, entry(ended)])).toHaveLength(3);
 		expect(await list(runner)).toEqual([]);
 		const kept = await pastOutings.entriesOf(here.database, here.vault, runner);
 		expect(kept).toEqual([]);
+	});
+
+	it('takes its walk away when it is deleted, where no other outing of the day was one', async () => {
+		const runner = await here.runner();
+		const [one, two] = [outingRun(), outingRun(NOW - MINUTE)].map((entry) =>
+			[started('brisk-walk'), done(0), done(1), ended].map(entry)
+		);
+		const ids = [one, two].map((entries) => entries?.[0]?.outingRunId ?? '');
+		for (const entries of [one, two]) await append(runner, entries ?? []);
+		expect(await remove(runner, ids[0] ?? '')).toBe('removed');
+		expect(await walks.list(here.database, runner)).toEqual(['2026-11-25']);
+		expect(await remove(runner, ids[1] ?? '')).toBe('removed');
+		expect(await walks.list(here.database, runner)).toEqual([]);
+		expect(await remove(runner, ids[1] ?? '')).toBe('not-found');
+	});
+
+	it('leaves a walk that the runner told of when it is deleted, told before or after', async () => {
+		for (const toldFirst of [true, false]) {
+			const runner = await here.runner();
+			const tell = () => walks.record(here.database, runner, '2026-11-25', NOW);
+			const all = [started('brisk-walk'), done(0), done(1), ended].map(outingRun());
+			if (toldFirst) await tell();
+			await append(runner, all);
+			if (!toldFirst) await tell();
+			await remove(runner, all[0]?.outingRunId ?? '');
+			expect(await walks.list(here.database, runner)).toEqual(['2026-11-25']);
+		}
+	});
+
+	it('keeps pulses only while they are on, and loses them with a result that turns them off', async () => {
+		const runner = await here.runner();
+		const entry = outingRun();
+		const measured = { ...answer(1), pulse: { bpm: 131, source: 'chest-strap' } } as const;
+		const summary = {
+			kind: 'pulse-summary',
+			phase: 1,
+			source: 'chest-strap',
+			meanBpm: 128,
+			highestBpm: 133,
+			measuredSeconds: 390
+		} as const;
+		const pulsesOf = async () => {
+			const kept = await pastOutings.entriesOf(here.database, here.vault, runner);
+			return JSON.stringify(kept).match(/bpm":\d+/gi) ?? [];
+		};
+		await append(runner, [measured, summary].map(entry));
+		expect(await pulsesOf(), 'closed').toEqual([]);
+		await screened(here, runner);
+		await append(runner, [measured, summary].map(entry));
+		expect(await pulsesOf(), 'on').toHaveLength(3);
+		await screened(here, runner, { 'meds.rate': 'yes', 'meds.why': 'minor' }, NOW + 1);
+		expect(await pulsesOf(), 'off').toEqual([]);
+		const late = [measured, summary].map(entry);
+		expect(await append(runner, late, NOW + 2)).toEqual(late.map(({ id }) => id));
+		expect(await pulsesOf(), 'sent later').toEqual([]);
+		expect((await list(runner))[0]?.answers).not.toEqual([]);
 	});
 
 	it('is not taken without the agreement, is sealed, exported, and goes with the account', async () => {

@@ -2,6 +2,7 @@ import type { Kysely } from 'kysely';
 import * as audit from './audit.ts';
 import type { Database } from './database/tables.ts';
 import * as guesses from './guesses.ts';
+import * as pastPulses from './past-pulses.ts';
 import * as profiles from './profiles.ts';
 import type { Vault } from './vault.ts';
 
@@ -18,7 +19,8 @@ export async function forgetPulses(
 ): Promise<void> {
 	const wereHeld = [
 		await profiles.forgetPulses(database, vault, runnerId, now),
-		await guesses.forgetPulses(database, vault, runnerId)
+		await guesses.forgetPulses(database, vault, runnerId),
+		await pastPulses.forgetPulses(database, vault, runnerId)
 	];
 	if (wereHeld.includes(true)) await audit.record(database, runnerId, now, 'pulses.forgotten');
 }

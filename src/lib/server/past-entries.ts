@@ -1,15 +1,13 @@
 import type { Kysely } from 'kysely';
 import { isStopSign, type Entry } from '../outing/entry.ts';
-import { settleEntries } from '../outing/settle-entries.ts';
-import { isWalkingOuting } from '../outing/walked-outing.ts';
 import { localDate } from '../screening/calendar.ts';
 import * as consents from './consents.ts';
 import type { Database } from './database/tables.ts';
 import * as events from './events.ts';
 import * as pains from './pains.ts';
-import { entriesOf, outingsOf, placeOf } from './past-outings.ts';
+import { countWalk, placeOf } from './past-outings.ts';
+import { withoutPulses } from './past-pulses.ts';
 import type { Vault } from './vault.ts';
-import * as walks from './walks.ts';
 
 export interface Told {
 	/** When the server was told, and the runner's zone. */
@@ -22,7 +20,9 @@ export interface Told {
  * from it happens once: a sign writes an urgent event of its own day, also when the gate has closed
  * meanwhile; new pain stops runs; an outing that was only walked counts as that day's walk.
  *
- * @returns the ids that are safely kept, all of them, in the order given
+ * A pulse is kept only while pulse numbers are on for the runner; what goes with it stays.
+ *
+ * @returns the ids that are safely dealt with, all of them, in the order given
  * @throws ConsentMissing, VaultClosed; then nothing was kept
  */
 export async function append(
@@ -35,7 +35,7 @@ export async function append(
 	await consents.need(database, runnerId);
 	await database.transaction().execute(async (step) => {
 		const touched = new Set<string>();
-		for (const entry of entries) {
+		for (const entry of await withoutPulses(step, vault, runnerId, entries, told.now)) {
 			await keepOuting(step, runnerId, entry, told);
 			if (!(await keepEntry(step, vault, runnerId, entry, told.now))) continue;
 			await follow(step, vault, runnerId, entry, told);
@@ -62,9 +62,17 @@ async function keepOuting(
 			id: entry.outingRunId,
 			began_at,
 			on_date: localDate(began_at, timeZone),
-			removed_at: null
+			removed_at: null,
+			planned_id: null
 		})
 		.onConflict((conflict) => conflict.columns(['runner_id', 'id']).doNothing())
+		.execute();
+	if (entry.kind !== 'started') return;
+	await step
+		.updateTable('past_outing')
+		.set({ planned_id: entry.plannedId })
+		.where('runner_id', '=', runnerId)
+		.where('id', '=', entry.outingRunId)
 		.execute();
 }
 
@@ -105,19 +113,6 @@ async function follow(
 	} else if (entry.kind === 'pain' || entry.kind === 'pain-next-morning') {
 		await pains.say(step, vault, runnerId, entry, entry.at, now);
 	}
-}
-
-async function countWalk(
-	step: Kysely<Database>,
-	vault: Vault,
-	runnerId: string,
-	id: string,
-	now: number
-): Promise<void> {
-	const row = await outingsOf(step, runnerId).where('id', '=', id).executeTakeFirst();
-	if (!row) return;
-	const done = settleEntries(await entriesOf(step, vault, runnerId, id));
-	if (isWalkingOuting(done)) await walks.record(step, runnerId, row.on_date, now);
 }
 
 /** What a phone sends of an outing that was deleted meanwhile has had its effect, and goes too. */

@@ -3,10 +3,12 @@ import { entryShape } from '../forms/entry.ts';
 import type { Entry } from '../outing/entry.ts';
 import { mergeEntries } from '../outing/merge-entries.ts';
 import { settleEntries, type DoneOuting } from '../outing/settle-entries.ts';
+import { isWalkingOuting } from '../outing/walked-outing.ts';
 import type { LocalDate } from '../screening/types.ts';
 import { byRunner } from './by-runner.ts';
 import type { Database } from './database/tables.ts';
 import type { Place, Vault } from './vault.ts';
+import * as walks from './walks.ts';
 
 export { append } from './past-entries.ts';
 
@@ -59,28 +61,51 @@ export async function entriesOf(
 	);
 }
 
-/** Deletes what was written down of an outing. An urgent sign and a pain of it stand. */
+/**
+ * Deletes what was written down of an outing, and the walk that it counted as. An urgent sign and a
+ * pain of it stand. Another walked outing of that day counts in its place.
+ * @throws VaultClosed, Unreadable; then nothing is deleted
+ */
 export async function remove(
 	database: Kysely<Database>,
+	vault: Vault,
 	runnerId: string,
 	id: string,
 	now: number
 ): Promise<'removed' | 'not-found'> {
 	return database.transaction().execute(async (step) => {
-		const { numUpdatedRows } = await step
+		const row = await outingsOf(step, runnerId).where('id', '=', id).executeTakeFirst();
+		if (!row) return 'not-found';
+		await step
 			.updateTable('past_outing')
 			.set({ removed_at: now })
 			.where('runner_id', '=', runnerId)
 			.where('id', '=', id)
-			.where('removed_at', 'is', null)
-			.executeTakeFirst();
+			.execute();
 		await step
 			.deleteFrom('past_entry')
 			.where('runner_id', '=', runnerId)
 			.where('outing_run_id', '=', id)
 			.execute();
-		return numUpdatedRows ? 'removed' : 'not-found';
+		await walks.removeOfOuting(step, runnerId, id);
+		const sameDay = await outingsOf(step, runnerId).where('on_date', '=', row.on_date).execute();
+		for (const other of sameDay) await countWalk(step, vault, runnerId, other.id, now);
+		return 'removed';
 	});
+}
+
+/** Counts an outing that was only walked as the walk of its day. */
+export async function countWalk(
+	step: Kysely<Database>,
+	vault: Vault,
+	runnerId: string,
+	id: string,
+	now: number
+): Promise<void> {
+	const row = await outingsOf(step, runnerId).where('id', '=', id).executeTakeFirst();
+	const entries = row ? await entriesOf(step, vault, runnerId, id) : [];
+	if (!row || entries.length === 0 || !isWalkingOuting(settleEntries(entries))) return;
+	await walks.record(step, runnerId, row.on_date, now, id);
 }
 
 export function outingsOf(database: Kysely<Database>, runnerId: string) {

@@ -7,20 +7,30 @@ import type { Database } from './database/tables.ts';
 import * as shapes from './shapes.ts';
 
 /**
- * Keeps that the runner walked an outing on a day. Twice on a day is one walk.
+ * Keeps that the runner walked an outing on a day. Twice on a day is one walk. What the runner said
+ * outlives an outing of that day which is deleted.
+ * @param outingRunId the outing that it comes from; null where the runner says so
  * @throws ConsentMissing
  */
 export async function record(
 	database: Kysely<Database>,
 	runnerId: string,
 	onDate: LocalDate,
-	now: number
+	now: number,
+	outingRunId: string | null = null
 ): Promise<void> {
 	await consents.need(database, runnerId);
+	const on_date = shapes.localDate.parse(onDate);
+	const walk = { runner_id: runnerId, on_date, recorded_at: now, outing_run_id: outingRunId };
 	await database
 		.insertInto('walk')
-		.values({ runner_id: runnerId, on_date: shapes.localDate.parse(onDate), recorded_at: now })
-		.onConflict((conflict) => conflict.columns(['runner_id', 'on_date']).doNothing())
+		.values(walk)
+		.onConflict((conflict) => {
+			const sameDay = conflict.columns(['runner_id', 'on_date']);
+			return outingRunId === null
+				? sameDay.doUpdateSet({ outing_run_id: null })
+				: sameDay.doNothing();
+		})
 		.execute();
 }
 
@@ -33,6 +43,19 @@ export async function remove(
 		.deleteFrom('walk')
 		.where('runner_id', '=', runnerId)
 		.where('on_date', '=', onDate)
+		.execute();
+}
+
+/** Takes away the walk that an outing counted as. */
+export async function removeOfOuting(
+	database: Kysely<Database>,
+	runnerId: string,
+	outingRunId: string
+): Promise<void> {
+	await database
+		.deleteFrom('walk')
+		.where('runner_id', '=', runnerId)
+		.where('outing_run_id', '=', outingRunId)
 		.execute();
 }
 

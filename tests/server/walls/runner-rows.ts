@@ -22,6 +22,7 @@ import * as outingPlans from '$lib/server/outing-plans.ts';
 import * as pains from '$lib/server/pains.ts';
 import * as passkeys from '$lib/server/passkeys.ts';
 import * as pastOutings from '$lib/server/past-outings.ts';
+import * as pastPulses from '$lib/server/past-pulses.ts';
 import * as profiles from '$lib/server/profiles.ts';
 import * as readings from '$lib/server/readings.ts';
 import * as results from '$lib/server/results.ts';
@@ -60,6 +61,13 @@ const standsAgain = ({ db, eventId }: World) =>
 	db.updateTable('health_event').set({ withdrawn_at: null }).where('id', '=', eventId).execute();
 const hurts = ({ db, vault, ines }: World) =>
 	pains.say(db, vault, ines.runnerId, NEW_PAIN, NOW, NOW);
+const measured = ({ db, vault, ines, runId }: World) => {
+	const summary = { ...begun(runId), kind: 'pulse-summary', phase: 0, source: 'counted' } as const;
+	const { id, outingRunId, at, seq, elapsedMs, kind, phase, source } = summary;
+	const pulse = { source, meanBpm: 118, highestBpm: 121, measuredSeconds: 60 };
+	const entry = { id, outingRunId, at, seq, elapsedMs, kind, phase, ...pulse };
+	return pastOutings.append(db, vault, ines.runnerId, [entry], { now: NOW, timeZone: 'UTC' });
+};
 const answered = ({ here, ines }: World) => answer(here, ines.runnerId, CLEAR);
 
 /** What a runner does with what is theirs. Whoever else asks acts for themselves, and gets nothing. */
@@ -220,7 +228,13 @@ export const runnerRows: readonly Row[] = [
 		pastOutings.entriesOf(to.db, to.vault, who.id, to.runId)
 	),
 	own('past-outings.remove', 'not-found', (who, to) =>
-		pastOutings.remove(to.db, who.id, to.runId, NOW)
+		pastOutings.remove(to.db, to.vault, who.id, to.runId, NOW)
+	),
+	own(
+		'past-pulses.forgetPulses',
+		false,
+		(who, to) => pastPulses.forgetPulses(to.db, to.vault, who.id),
+		{ first: measured }
 	),
 	own('pains.say', NOTHING_OF_THEIRS, (who, to) =>
 		pains.say(to.db, to.vault, who.id, NEW_PAIN, NOW, NOW)
@@ -242,6 +256,14 @@ export const runnerRows: readonly Row[] = [
 	own('band-doubts.ofRunner', [], (who, to) => bandDoubts.ofRunner(to.db, who.id)),
 	own('walks.record', NOTHING_OF_THEIRS, (who, to) => walks.record(to.db, who.id, today, NOW)),
 	own('walks.remove', NOTHING_OF_THEIRS, (who, to) => walks.remove(to.db, who.id, WALKED_ON)),
+	own(
+		'walks.removeOfOuting',
+		undefined,
+		(who, to) => walks.removeOfOuting(to.db, who.id, to.runId),
+		{
+			first: ({ db, ines, runId }) => walks.record(db, ines.runnerId, '2026-10-14', NOW, runId)
+		}
+	),
 	own('walks.list', [], (who, to) => walks.list(to.db, who.id)),
 	own('coming-outings.forRunner', [], (who, to) =>
 		comingOutings.forRunner(to.house, who.signed, today, '2026-12-31', { now: NOW, today })

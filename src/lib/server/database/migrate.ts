@@ -10,6 +10,7 @@ import * as outings from './migrations/0007-outings.ts';
 import * as demo from './migrations/0009-demo.ts';
 import * as guesses from './migrations/0010-guesses.ts';
 import * as pastOutings from './migrations/0011-past-outings.ts';
+import * as whatWasDone from './migrations/0014-what-was-done.ts';
 import type { Database } from './tables.ts';
 
 /** In order. A migration that was released is never edited: a change is a new one. */
@@ -23,7 +24,8 @@ const MIGRATIONS: Readonly<Record<string, Migration>> = {
 	'0007-outings': outings,
 	'0009-demo': demo,
 	'0010-guesses': guesses,
-	'0011-past-outings': pastOutings
+	'0011-past-outings': pastOutings,
+	'0014-what-was-done': whatWasDone
 };
 
 /** Brings the database to the newest shape. Several processes may call it at once. */

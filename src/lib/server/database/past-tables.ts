@@ -11,6 +11,8 @@ export interface PastTables {
 		began_at: Milliseconds;
 		on_date: LocalDate;
 		removed_at: Milliseconds | null;
+		/** Of a group's planned outing, as the phone named it. */
+		planned_id: string | null;
 	};
 	past_entry: {
 		runner_id: string;

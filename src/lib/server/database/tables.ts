@@ -114,7 +114,13 @@ interface RunnerTables {
 	};
 	advice: { id: string; runner_id: string; sealed: Sealed; recorded_at: Milliseconds };
 	well_again: { runner_id: string; on_date: LocalDate; recorded_at: Milliseconds };
-	walk: { runner_id: string; on_date: LocalDate; recorded_at: Milliseconds };
+	walk: {
+		runner_id: string;
+		on_date: LocalDate;
+		recorded_at: Milliseconds;
+		/** The outing that it comes from; null where the runner said so. */
+		outing_run_id: string | null;
+	};
 	guess: {
 		id: string;
 		runner_id: string;

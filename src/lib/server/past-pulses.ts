@@ -1,0 +1,62 @@
+import type { Kysely } from 'kysely';
+import type { Entry } from '../outing/entry.ts';
+import type { Database } from './database/tables.ts';
+import { entriesOf, placeOf } from './past-outings.ts';
+import { standing } from './standing.ts';
+import type { Vault } from './vault.ts';
+
+/**
+ * What may be kept of entries: all, or all but the pulses, where pulse numbers are not on for the
+ * runner at this moment. A phone may send later what it measured before a result changed.
+ */
+export async function withoutPulses(
+	database: Kysely<Database>,
+	vault: Vault,
+	runnerId: string,
+	entries: readonly Entry[],
+	now: number
+): Promise<readonly Entry[]> {
+	if (!entries.some(hasPulse)) return entries;
+	const access = await standing(database, vault, runnerId, now);
+	return access.allowed && access.pulse.on ? entries : entries.flatMap(bare);
+}
+
+/**
+ * Takes every pulse out of a runner's past outings; talk, effort and what was done stay.
+ * @returns whether there were any
+ * @throws VaultClosed, Unreadable
+ */
+export async function forgetPulses(
+	database: Kysely<Database>,
+	vault: Vault,
+	runnerId: string
+): Promise<boolean> {
+	const withPulse = (await entriesOf(database, vault, runnerId)).filter(hasPulse);
+	for (const entry of withPulse) await write(database, vault, runnerId, entry.id, bare(entry)[0]);
+	return withPulse.length > 0;
+}
+
+const hasPulse = (entry: Entry): boolean =>
+	entry.kind === 'pulse-summary' || (entry.kind === 'talk-answer' && entry.pulse !== null);
+
+function bare(entry: Entry): readonly Entry[] {
+	if (entry.kind === 'pulse-summary') return [];
+	return entry.kind === 'talk-answer' ? [{ ...entry, pulse: null }] : [entry];
+}
+
+async function write(
+	database: Kysely<Database>,
+	vault: Vault,
+	runnerId: string,
+	id: string,
+	left: Entry | undefined
+): Promise<void> {
+	if (left === undefined) {
+		const entry = database.deleteFrom('past_entry').where('runner_id', '=', runnerId);
+		await entry.where('id', '=', id).execute();
+		return;
+	}
+	const sealed = vault.seal(placeOf(runnerId, id), left);
+	const entry = database.updateTable('past_entry').set({ sealed });
+	await entry.where('runner_id', '=', runnerId).where('id', '=', id).execute();
+}
