@@ -26,6 +26,8 @@ export const openRoutes: ReadonlySet<string> = new Set([
 	'/methods',
 	'/methods/by-hand',
 	'/offline',
+	'/past',
+	'/past/[run]',
 	'/privacy',
 	'/prompter/entries',
 	'/safety',

@@ -44,7 +44,13 @@ const open = [
 	'/learn/teach',
 	'/link'
 ];
-const results = ['/screening/result', '/screening/doctor', '/screening/advice', '/account'];
+const results = [
+	'/screening/result',
+	'/screening/doctor',
+	'/screening/advice',
+	'/account',
+	'/past'
+];
 const gated = [
 	'/bands',
 	'/bands/about-you',

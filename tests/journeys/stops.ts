@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import { plusDays, todayIn } from './days.ts';
 import type { House } from './house.ts';
+import { didAnOuting } from './past-outing.ts';
 import type { Phone } from './phone.ts';
 import { baseline, leadsTo, ready, type Answers } from './walk.ts';
 
@@ -315,6 +316,38 @@ export const walks: readonly Walk[] = [
 			await page.getByLabel('Count while moving').fill('9');
 			await press(page, 'See my share');
 			await look('one breath: share', page);
+		}
+	},
+	{
+		name: 'past outings, and the morning after',
+		async go({ page, phone }, look) {
+			await page.goto('/past');
+			await look('past: nobody', page);
+			await phone.screen();
+			await page.goto('/past');
+			await look('past: none yet', page);
+			const place = await didAnOuting(phone);
+			await page.goto('/past');
+			await look('past: the morning after', page);
+			await press(page, 'Keep this');
+			await look('past: issue', page);
+			await page.goto('/bands');
+			await ready(page);
+			await look('bands: the morning after', page);
+			await page.getByLabel('New pain').check();
+			await press(page, 'Keep this');
+			await page.goto('/past');
+			await look('past: pain stands', page);
+			await page.goto('/bands');
+			await ready(page);
+			await look('bands: pain stands', page);
+			await page.goto(place);
+			await look('past: one outing', page);
+			await press(page, 'Delete it');
+			await look('past: one outing, issue', page);
+			await phone.screen(leadsTo.askFirst);
+			await page.goto(place);
+			await look('past: one outing, gate closed', page);
 		}
 	},
 	{

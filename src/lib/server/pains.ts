@@ -61,6 +61,11 @@ export async function gone(
 		.execute();
 }
 
+/** Whether pain stands now. */
+export async function stands(database: Kysely<Database>, runnerId: string): Promise<boolean> {
+	return (await standsForMany(database, [runnerId]))(runnerId);
+}
+
 /** Whether pain stands now, for many runners. Where and how it hurts is not read. */
 export async function standsForMany(
 	database: Kysely<Database>,

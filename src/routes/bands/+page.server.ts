@@ -4,6 +4,8 @@ import { readForm } from '$lib/forms/read-form.ts';
 import { addDays, isLocalDate } from '$lib/screening/calendar.ts';
 import * as bandDoubts from '$lib/server/band-doubts.ts';
 import * as effortBands from '$lib/server/effort-bands.ts';
+import * as nextMorning from '$lib/server/next-morning.ts';
+import * as pains from '$lib/server/pains.ts';
 import * as walks from '$lib/server/walks.ts';
 import { needOpen } from '../standing-of.ts';
 import type { Actions, PageServerLoad } from './$types';
@@ -31,6 +33,9 @@ export const load: PageServerLoad = async (event) => {
 		name: settings.name,
 		heading: headingFor(guidance.mayRun, isSettling, access.pulse.on),
 		until: access.validUntil,
+		asked: await nextMorning.asked(house.database, house.vault, runner.runnerId, today),
+		painStands: await pains.stands(house.database, runner.runnerId),
+		walksByPain: access.walkOnlyByPain,
 		plansToWalk: access.status === 'CLEARED_ALL' && !access.run,
 		settling: isSettling
 			? {

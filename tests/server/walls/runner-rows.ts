@@ -18,6 +18,7 @@ import { gate } from '$lib/server/gate.ts';
 import * as guesses from '$lib/server/guesses.ts';
 import * as memberSteps from '$lib/server/member-steps.ts';
 import * as memberships from '$lib/server/memberships.ts';
+import * as nextMorning from '$lib/server/next-morning.ts';
 import * as outingPlans from '$lib/server/outing-plans.ts';
 import * as pains from '$lib/server/pains.ts';
 import * as passkeys from '$lib/server/passkeys.ts';
@@ -219,6 +220,12 @@ export const runnerRows: readonly Row[] = [
 	own('guesses.remove', 'not-found', (who, to) => guesses.remove(to.db, who.id, to.guessId)),
 	own('guesses.removeAll', undefined, (who, to) => guesses.removeAll(to.db, who.id)),
 	own('guesses.forgetPulses', false, (who, to) => guesses.forgetPulses(to.db, to.vault, who.id)),
+	own('next-morning.asked', null, (who, to) =>
+		nextMorning.asked(to.db, to.vault, who.id, '2026-11-26')
+	),
+	own('next-morning.say', 'not-found', (who, to) =>
+		nextMorning.say(to.db, to.vault, who.id, to.runId, NEW_PAIN, { now: NOW, timeZone: 'UTC' })
+	),
 	own('past-entries.append', NOTHING_OF_THEIRS, (who, to) =>
 		pastOutings.append(to.db, to.vault, who.id, [begun(ANOTHER_RUN)], { now: NOW, timeZone: 'UTC' })
 	),
@@ -240,6 +247,10 @@ export const runnerRows: readonly Row[] = [
 		pains.say(to.db, to.vault, who.id, NEW_PAIN, NOW, NOW)
 	),
 	own('pains.gone', undefined, (who, to) => pains.gone(to.db, who.id, NOW), { first: hurts }),
+	own('pains.stands', false, (who, to) => pains.stands(to.db, who.id), {
+		first: hurts,
+		gets: true
+	}),
 	own('pains.last', null, (who, to) => pains.last(to.db, to.vault, who.id), {
 		first: hurts,
 		gets: expect.objectContaining(NEW_PAIN)

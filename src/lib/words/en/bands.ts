@@ -97,6 +97,7 @@ export const bands = {
 	},
 	measure: 'Measure my resting pulse',
 	walkCheck: 'Walk check',
+	past: 'Past outings',
 	aboutYou: 'About you and units',
 	settling: {
 		title: 'You are settling in',

@@ -194,12 +194,6 @@ export const result = {
 	answersDeleted: 'Your answers have been deleted. What stays is this result.'
 };
 
-export const painGone = {
-	box: 'The pain is gone, also when I walk fast',
-	go: 'It is gone',
-	issue: 'Tick the box first.'
-};
-
 export const change = {
 	title: 'My health changed',
 	text: 'A new medicine or dose, a new diagnosis, an operation, a hospital stay, an injury, a pregnancy or a birth: any of these ends your result at once. Then you answer the questions again.',
