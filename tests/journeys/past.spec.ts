@@ -105,7 +105,7 @@ test('the morning after is asked about on both pages, and pain stops runs until 
 	await expect(page.getByText('No running until it is gone.')).toBeVisible();
 	await clean(page);
 	await page.getByRole('listitem').getByRole('link').first().click();
-	await expect(page.getByText('The next morning: New pain: shin.')).toBeVisible();
+	await expect(page.getByText('The next morning: New pain (shin).')).toBeVisible();
 
 	await page.goto('/bands');
 	await expect(page.getByText('may walk until')).toBeVisible();

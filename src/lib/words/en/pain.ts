@@ -18,7 +18,7 @@ export const pain = {
 		back: 'back',
 		elsewhere: 'somewhere else'
 	} satisfies Record<PainPlace, string>,
-	said: (level: string, place: string | null) => (place === null ? level : `${level}: ${place}`),
+	said: (level: string, place: string | null) => (place === null ? level : `${level} (${place})`),
 	where: 'Where?',
 	whereOpen: 'I would rather not say',
 	stands: {
