@@ -12,6 +12,8 @@ export default {
 		// Links load whole pages, so no page needs the list of all routes.
 		router: { resolution: 'server' },
 		alias: { $words: 'src/lib/words/en' },
+		// The perimeter does it, in words of ours: src/perimeter/same-origin.ts.
+		csrf: { trustedOrigins: ['*'] },
 		csp: {
 			mode: 'auto',
 			directives: {

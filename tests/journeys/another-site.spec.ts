@@ -30,10 +30,24 @@ test('no form of the app is taken from another origin, or from one that hides it
 			const fields = { sure: 'yes', agree: 'yes', urgent: 'none', truth: 'yes' };
 			const answer = await phone.send(path, fields, origin);
 			expect(answer.status(), `${path} from ${origin}`).toBe(403);
+			expect(await answer.text(), path).toContain('This form was not sent from here');
 			expect(answer.headers()['set-cookie']).toBeUndefined();
 		}
 	}
 	expect(await held()).toEqual(before);
+	// Nor anything else that changes something, whatever it says that it is.
+	for (const type of ['application/json', 'text/plain', 'image/png', '']) {
+		const answer = await phone.request.post(`${phone.url}/prompter/entries`, {
+			headers: { origin: 'https://elsewhere.example', 'content-type': type },
+			data: '{"entries":[]}'
+		});
+		expect(answer.status(), type).toBe(403);
+	}
+	const unsaid = await fetch(`${phone.url}/emergency-number`, {
+		method: 'POST',
+		body: new URLSearchParams({ number: '112' })
+	});
+	expect(unsaid.status).toBe(403);
 	const passkey = '/api/auth/passkey/verify-registration';
 	expect((await phone.send(passkey, {}, 'https://elsewhere.example')).status()).toBe(403);
 	expect(await held()).toEqual(before);

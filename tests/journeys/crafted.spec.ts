@@ -86,6 +86,40 @@ test('a file or another format instead of a form is refused in words', async ({ 
 	expect(await json.text()).toContain('We could not read that');
 });
 
+test('a form that cannot be read is refused in words, wherever it is sent, and logged nowhere', async ({
+	phone,
+	house
+}) => {
+	await phone.screen();
+	const printedBefore = house.printed.length;
+	const headers = { accept: 'text/html', origin: phone.url };
+	const cutOff = '--x\r\ncontent-disposition: form-data; name="answer"\r\n\r\n34';
+	const broken: readonly [string, string][] = [
+		['multipart/form-data; boundary=x', cutOff],
+		['multipart/form-data; boundary=x', 'nothing of it'],
+		['multipart/form-data', cutOff],
+		['multipart/form-data; boundary=', '']
+	];
+	for (const path of ['/screening?/answer', '/account?/settings', '/bands?/doubt', '/link']) {
+		for (const [type, data] of broken) {
+			const answer = await phone.request.post(phone.url + path, {
+				headers: { ...headers, 'content-type': type },
+				data,
+				maxRedirects: 0
+			});
+			expect(answer.status(), `${path} as ${type}`).toBe(400);
+			expect(await answer.text()).toContain('We could not read that');
+		}
+	}
+	// The sign-in library reads for itself.
+	const json = await phone.request.post(`${phone.url}/api/auth/passkey/verify-authentication`, {
+		headers: { ...headers, 'content-type': 'application/json' },
+		data: '{"response":'
+	});
+	expect(json.status()).toBe(400);
+	expect(house.printed.slice(printedBefore)).toBe('');
+});
+
 test('an address of a question that is not there leads on or says so', async ({ phone }) => {
 	await phone.begin();
 	for (const n of ['0', 'abc', '1.5', '-1', '007', '٢', '%00', '2%20']) {
