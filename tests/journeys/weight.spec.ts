@@ -7,7 +7,7 @@ import { expect, test } from './test.ts';
 import { leadsTo } from './walk.ts';
 
 // Our own limits, no source: a phone with little network has a page in a few seconds. Everything is
-// counted gzipped. Files are sent with brotli; pages as they are, unless a proxy in front does more.
+// counted gzipped. Files are sent with brotli, pages with gzip.
 
 /** The lines that ask again for a page that the back button brings from memory. */
 const ASKING_AGAIN = 500;
@@ -92,7 +92,8 @@ async function visitor(browser: Browser, house: House) {
 					bytes[kind] = (bytes[kind] ?? 0) + gzipSync(body).length;
 					draws ||= kind === 'script' && body.includes(DRAWING);
 					const isPacked = response.headers()['content-encoding'] !== undefined;
-					if (!isPacked && ['script', 'stylesheet'].includes(kind)) unpacked.push(response.url());
+					const isText = ['document', 'script', 'stylesheet'].includes(kind);
+					if (!isPacked && isText) unpacked.push(response.url());
 				})
 			);
 		});
