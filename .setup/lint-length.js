@@ -10,5 +10,7 @@ export const lists = [
 	'src/lib/screening/rulesets/**',
 	'src/lib/words/**',
 	'src/lib/*/sources.ts',
-	'src/lib/physiology/limits.ts'
+	'src/lib/physiology/formulas.ts',
+	'src/lib/physiology/limits.ts',
+	'src/lib/published/**'
 ];

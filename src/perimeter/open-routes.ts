@@ -25,6 +25,8 @@ export const openRoutes: ReadonlySet<string> = new Set([
 	'/link',
 	'/methods',
 	'/methods/by-hand',
+	'/methods/checks',
+	'/methods/formulas',
 	'/offline',
 	'/past',
 	'/past/[run]',

@@ -6,6 +6,8 @@
 export const readingPages: ReadonlySet<string> = new Set([
 	'/',
 	'/methods',
+	'/methods/checks',
+	'/methods/formulas',
 	'/offline',
 	'/privacy',
 	'/safety'

@@ -8,6 +8,7 @@ export type Part =
 	| 'outing'
 	| 'recording'
 	| 'guidance'
+	| 'published'
 	| 'words'
 	| 'forms'
 	| 'look'
@@ -41,7 +42,9 @@ export const mayImport: Readonly<Record<Part, Allowed>> = {
 	outing: { parts: ['calendar', 'physiology'], ...nothing },
 	recording: { parts: ['calendar', 'physiology'], ...nothing },
 	guidance: { parts: pure.filter((part) => part !== 'guidance'), ...nothing },
-	words: { parts: [], typesOf: pure, ...nothing },
+	/** Values with their sources: too many to send to a phone, so for tests and the server only. */
+	published: { parts: pure, ...nothing },
+	words: { parts: [], typesOf: [...pure, 'published'], ...nothing },
 	look: { parts: [], packages: [/^@fontsource-variable\//] },
 	forms: { parts: pure, packages: [/^zod$/] },
 	device: { parts: pure, packages: [/^idb$/, /^@simplewebauthn\/browser$/] },
@@ -50,7 +53,7 @@ export const mayImport: Readonly<Record<Part, Allowed>> = {
 	page: {
 		// The forms bring zod, which is too heavy for a phone on a weak network.
 		parts: [...pure, 'words', 'look', 'device', 'components'],
-		typesOf: ['forms'],
+		typesOf: ['forms', 'published'],
 		packages: [
 			...svelte,
 			/^@sveltejs\/kit$/,
@@ -61,7 +64,7 @@ export const mayImport: Readonly<Record<Part, Allowed>> = {
 		]
 	},
 	door: {
-		parts: [...pure, 'words', 'forms', 'server', 'page'],
+		parts: [...pure, 'published', 'words', 'forms', 'server', 'page'],
 		packages: [/^node:/, ...data, ...kit]
 	}
 };

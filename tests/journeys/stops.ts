@@ -40,7 +40,8 @@ export const walks: readonly Walk[] = [
 	{
 		name: 'before anything is stored',
 		async go({ page }, look) {
-			for (const path of ['/', '/privacy', '/safety', '/methods', '/offline', '/nowhere']) {
+			const read = ['/', '/privacy', '/safety', '/methods', '/methods/formulas', '/methods/checks'];
+			for (const path of [...read, '/offline', '/nowhere']) {
 				await page.goto(path);
 				await look(path, page);
 			}

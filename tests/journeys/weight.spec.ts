@@ -30,7 +30,15 @@ interface Weight {
 
 test('pages to read have no script; those with script stay light', async ({ browser, house }) => {
 	const { phone, weigh, close } = await visitor(browser, house);
-	for (const path of ['/', '/privacy', '/safety', '/methods', '/offline']) {
+	for (const path of [
+		'/',
+		'/privacy',
+		'/safety',
+		'/methods',
+		'/methods/formulas',
+		'/methods/checks',
+		'/offline'
+	]) {
 		isLight(await weigh(path), path, 0);
 	}
 	isLight(await weigh('/emergency-number'), 'emergency number', ASKING_AGAIN);

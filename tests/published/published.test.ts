@@ -1,28 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { sources } from '../../src/lib/physiology/sources.ts';
-import type { PublishedValue, Value } from './published-value.ts';
+import { agreements } from '../../src/lib/published/agreement.ts';
+import { differenceFrom } from '../../src/lib/published/difference.ts';
+import { everyValue } from '../../src/lib/published/every-value.ts';
+import { published, type PublishedValue } from '../../src/lib/published/published-value.ts';
 
 const modules = import.meta.glob<{ rows?: readonly PublishedValue[] }>(
-	['./*.ts', '!./*.test.ts', '!./published-value.ts'],
+	'../../src/lib/published/*-values.ts',
 	{ eager: true }
 );
 const files = Object.entries(modules).map(([path, { rows }]) => ({ path, rows: rows ?? [] }));
 const all = files.flatMap(({ rows }) => rows);
-
-/** Paths at which an answer differs from the value by more than the tolerance. */
-function differences(answer: unknown, value: Value, tolerance: number, at = 'answer'): string[] {
-	if (typeof value === 'number') {
-		const close = typeof answer === 'number' && Math.abs(answer - value) <= tolerance;
-		return close ? [] : [`${at} is ${String(answer)}, not ${value} within ${tolerance}`];
-	}
-	if (typeof value !== 'object' || value === null) {
-		return answer === value ? [] : [`${at} is ${String(answer)}, not ${String(value)}`];
-	}
-	if (typeof answer !== 'object' || answer === null) return [`${at} is not an object`];
-	return Object.entries(value).flatMap(([key, inner]) =>
-		differences(Reflect.get(answer, key), inner, tolerance, `${at}.${key}`)
-	);
-}
 
 function titleOf({ name, fn, inputs, value, source, tag }: PublishedValue): string {
 	const call = `${fn.name}(${inputs.map((input) => JSON.stringify(input)).join(', ')})`;
@@ -31,16 +19,17 @@ function titleOf({ name, fn, inputs, value, source, tag }: PublishedValue): stri
 }
 
 for (const { path, rows } of files) {
-	describe(`published values in ${path.slice(2)}`, () => {
+	describe(`published values in ${path.slice(path.lastIndexOf('/') + 1)}`, () => {
 		it.each(rows.map((row) => [titleOf(row), row] as const))('%s', (_title, row) => {
 			const answer = row.fn(...(row.inputs as never[]));
-			expect(differences(answer, row.value, row.tolerance)).toEqual([]);
+			const difference = differenceFrom(answer, row.value);
+			expect(difference, `it gives ${JSON.stringify(answer)}`).toBeLessThanOrEqual(row.tolerance);
 		});
 	});
 }
 
 describe('the table of published values', () => {
-	it('holds rows in every file of this folder', () => {
+	it('holds rows in every file of values', () => {
 		expect(files.filter(({ rows }) => rows.length === 0).map(({ path }) => path)).toEqual([]);
 	});
 
@@ -69,5 +58,47 @@ describe('the table of published values', () => {
 	it('says nothing twice', () => {
 		const titles = all.map(titleOf);
 		expect(titles.filter((title, at) => titles.indexOf(title) !== at)).toEqual([]);
+	});
+});
+
+describe('the agreement that is shown to readers', () => {
+	const shown = agreements(everyValue);
+
+	it('counts every published value once', () => {
+		expect(everyValue.map(titleOf).sort()).toEqual(all.map(titleOf).sort());
+		expect(shown.reduce((sum, { count }) => sum + count, 0)).toBe(all.length);
+	});
+
+	it('says nowhere more than is allowed', () => {
+		expect(shown.filter(({ difference, allowed }) => difference > allowed + 1e-9)).toEqual([]);
+	});
+
+	it('shows the value that fits worst, and a wrong one as it is', () => {
+		const row = (inputs: readonly unknown[], value: number | string) => ({
+			...published('a sum', Math.abs, [0], value, 0.5, 'nistSp811', 'computed'),
+			inputs,
+			formula: 'units' as const,
+			unit: 'bpm' as const
+		});
+		const [fits] = agreements([row([-3], 3.25), row([4], 3.6), row([1], 1)]);
+		expect(fits).toMatchObject({ count: 3, allowed: 0.5 });
+		expect(fits?.difference).toBeCloseTo(0.4, 9);
+		expect(agreements([row([-3], 4)])[0]?.difference).toBe(1);
+		expect(agreements([row([-3], 'three')])[0]?.difference).toBe(Infinity);
+	});
+});
+
+describe('the difference of an answer from a value', () => {
+	it('is nothing where both are the same, words included', () => {
+		expect(differenceFrom({ kind: 'none', low: 1 }, { kind: 'none', low: 1 })).toBe(0);
+		expect(differenceFrom(null, null)).toBe(0);
+	});
+
+	it('is the largest of all numbers, and without end for what is not one', () => {
+		expect(differenceFrom({ low: 1, high: 4 }, { low: 1.5, high: 2 })).toBe(2);
+		expect(differenceFrom(NaN, 1)).toBe(Infinity);
+		expect(differenceFrom(undefined, { low: 1 })).toBe(Infinity);
+		expect(differenceFrom('light', 'moderate')).toBe(Infinity);
+		expect(differenceFrom('1', 1)).toBe(Infinity);
 	});
 });

@@ -44,7 +44,7 @@ export function givesSpeed(capacity: Capacity): capacity is SpeedCapacity {
 }
 
 /** Day-to-day and instrument error of a measured capacity, as a fraction of it. */
-const MEASURED_ERROR_FRACTION = 0.056;
+export const MEASURED_ERROR_FRACTION = 0.056;
 
 /**
  * A capacity that a laboratory measured, as it is. For: a runner who brings one; nobody is asked to

@@ -25,9 +25,9 @@ export const usualTalkLevel: Readonly<Record<Intensity, TalkLevel>> = {
 /**
  * The class of a value on an axis: the one look-up behind page, table and chart.
  *
- * Source garber2011; measured on healthy adults; on the pulse axes not valid with medicines or
- * conditions that change the heart's answer to effort. Error: that of the value put in, near two
- * classes' edges often a whole class.
+ * Sources garber2011, and pag2018 for effort; measured on healthy adults; on the pulse axes not valid
+ * with medicines or conditions that change the heart's answer to effort. Error: that of the value put
+ * in, near two classes' edges often a whole class.
  *
  * @param value in the unit of the axis; percentages as 0 to 100, and beyond either end is fine
  * @throws RangeError when the value is not a number

@@ -25,7 +25,7 @@ const STUDIED_AGE_YEARS = { low: 30, high: 69 };
 const SLOWEST_PULSE_BPM = 60;
 
 /** Standard error for one person, mL/kg/min. From memory; 0.325 L/min in the abstract. */
-const MILE_WALK_SPREAD = 5;
+export const MILE_WALK_SPREAD = 5;
 
 /**
  * Capacity from a level mile walked as fast as possible (Kline's generalised equation). For: a speed

@@ -13,7 +13,7 @@ export interface CapacityQuestions {
 }
 
 /** Standard error of the equation, mL/kg/min: 5.6 in its abstract, 5.7 where it was reprinted. */
-const JACKSON_SPREAD = 5.7;
+export const JACKSON_SPREAD = 5.7;
 
 /**
  * Capacity from four questions, without exercise (Jackson's equation with body mass index). For: the

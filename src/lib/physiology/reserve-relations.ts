@@ -94,7 +94,7 @@ export type RelationName = keyof typeof relations;
 
 /**
  * The percentage that a relation gives: intercept plus slope times the percentage that goes in.
- * Source, people and machine stand with each relation. Typical error of one person five points.
+ * Source, people and machine stand with each relation. Typical error of one person: 5 points.
  *
  * @param percent 0 to 100
  * @throws RangeError outside 0 to 100

@@ -6,7 +6,7 @@ import { REST_UPTAKE } from './metabolic-cost.ts';
  * turning a target in per cent of reserve into oxygen, and from there into a speed. The same
  * fraction of heart-rate reserve is taken as the same effort: on a treadmill the two lay within two
  * points, slope 1.03 (source swain1998, 50 adults), on a cycle within a tenth of a point (source
- * swain1997, 63 adults). Steady state only. Typical error of one person: five points.
+ * swain1997, 63 adults). Steady state only. Typical error of one person: 5 points.
  *
  * @param fraction 0 to 1
  * @param capacityUptake highest uptake, mL/kg/min

@@ -1,9 +1,13 @@
 import { maximumPredictions } from '$lib/physiology/comparison-maximum.ts';
+import { intensities, intensityRange } from '$lib/physiology/intensity.ts';
 import { sources } from '$lib/physiology/sources.ts';
 import { roundHalfUp } from '$lib/physiology/units.ts';
 import { phaseTargets } from '$lib/outing/phase.ts';
 import { percent } from '$words/dates.ts';
 import type { PageServerLoad } from './$types';
+
+/** The axes on which the classes are shown. */
+const AXES = ['reservePercent', 'maximumPercent', 'effort'] as const;
 
 const AGES = [20, 30, 40, 50, 60, 70];
 
@@ -15,6 +19,10 @@ export const load: PageServerLoad = () => ({
 	maxima: AGES.map((age) => ({
 		age,
 		bpm: maximumPredictions.map(({ predict }) => roundHalfUp(predict(age), 0))
+	})),
+	classes: intensities.map((intensity) => ({
+		intensity,
+		ranges: AXES.map((axis) => intensityRange(axis, intensity))
 	})),
 	targets: Object.values(phaseTargets).map(({ kind, reserve, byItsEnd, effort }) => ({
 		kind,

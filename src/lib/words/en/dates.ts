@@ -24,6 +24,10 @@ export const decimal = (value: number, decimals: number) =>
 		maximumFractionDigits: decimals
 	}).format(value);
 
+/** 3.4121 as "3.4", 0.00004823 as "0.000048": two digits that count. */
+export const twoDigits = (value: number) =>
+	new Intl.NumberFormat(LOCALE, { maximumSignificantDigits: 2 }).format(value);
+
 /** 0.62 as "62". */
 export const wholePercent = (fraction: number) => String(Math.round(fraction * 100));
 

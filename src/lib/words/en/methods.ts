@@ -1,3 +1,5 @@
+import type { Intensity } from '$lib/physiology/intensity.ts';
+
 export const methods = {
 	title: 'Where the numbers come from',
 	lead: 'Each number in Breathmark has a published source or says that it has none.',
@@ -16,21 +18,22 @@ export const methods = {
 	reserve:
 		'Reserve is maximum minus resting pulse. A target is resting plus a share of the reserve (Karvonen 1957). Its spread combines both: the closer to the maximum, the more the maximum’s doubt counts.',
 	classesTitle: 'Classes of intensity',
-	classesCaption: 'One table of cut points (ACSM, Garber 2011), each half open',
+	classesCaption: 'Each begins at its first number (Garber 2011)',
 	classes: {
 		'very-light': 'very light',
 		light: 'light',
 		moderate: 'moderate',
 		vigorous: 'vigorous',
 		'near-maximal': 'near-maximal'
-	} as Record<string, string>,
+	} satisfies Record<Intensity, string>,
 	classColumns: {
 		name: 'Class',
 		reserve: '% of reserve',
 		maximum: '% of maximum',
-		mets: 'METs',
-		rpe: 'RPE 6–20'
+		effort: 'Effort, of 10'
 	},
+	classRange: (from: number | null, below: number | null) =>
+		from === null ? `under ${below}` : below === null ? `${from} and up` : `${from} to ${below}`,
 	targetsTitle: 'Targets of each part',
 	targetsCaption: 'Shares of reserve and effort, before screening narrows them',
 	targetColumns: { phase: 'Part', reserve: '% of reserve', effort: 'Effort, of 10' },
@@ -40,9 +43,15 @@ export const methods = {
 	unknownTitle: 'What the app does not know',
 	unknown: [
 		'Your true maximum. One in three people who are not active is more than 11 beats away from the estimate.',
-		'Heat, poor sleep, coffee, illness and stress: they raise the pulse at the same effort.',
-		'Medicines that change the pulse: then we show none.'
+		'How you feel today. Heat, poor sleep, coffee, illness and stress raise the pulse at the same effort.',
+		'Medicines that you did not tell it about. Some change the pulse: then we show none.',
+		'Whether your answers are right, and whether something is wrong that you cannot feel. No form can find an illness.',
+		'Whether you are like the people who were measured. Most were healthy, many were young, and many were men. The talk test was tried with 14 adults who were not active.',
+		'How a beginner’s pulse moves when runs and walks take turns. No model of it was ever checked on beginners, so the curve is a picture.',
+		'Whether a treadmill shows its true speed, or a strap its true pulse. A hand on the rail makes every speed too high.',
+		'Whether running by these bands keeps anybody from getting hurt. Nobody has studied that.'
 	],
+	moreTitle: 'Look closer',
 	sourcesTitle: 'Sources',
 	seen: {
 		seen: 'read in a stored copy',
@@ -50,5 +59,6 @@ export const methods = {
 		memory: 'from memory, to be checked',
 		computed: 'computed from the equation'
 	} as Record<string, string>,
+	back: 'Where the numbers come from',
 	draft: 'The question set is a draft that no clinician has reviewed yet.'
 };

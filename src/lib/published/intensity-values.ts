@@ -1,12 +1,14 @@
-import { uptakePercentAt } from '../../src/lib/physiology/intensity-by-capacity.ts';
+import { uptakePercentAt } from '../physiology/intensity-by-capacity.ts';
+import { intensityOf, type Intensity, type IntensityAxis } from '../physiology/intensity.ts';
+import { intensityOfMetsAtAge } from '../physiology/mets-by-age.ts';
 import {
-	intensityOf,
-	type Intensity,
-	type IntensityAxis
-} from '../../src/lib/physiology/intensity.ts';
-import { intensityOfMetsAtAge } from '../../src/lib/physiology/mets-by-age.ts';
-import { published, type PublishedValue, type Tag } from './published-value.ts';
-import type { SourceId } from '../../src/lib/physiology/sources.ts';
+	published,
+	type PublishedValue,
+	type Subject,
+	type Subjects,
+	type Tag
+} from './published-value.ts';
+import type { SourceId } from '../physiology/sources.ts';
 
 const classes: readonly [IntensityAxis, Tag, SourceId, readonly [number, Intensity][]][] = [
 	[
@@ -191,3 +193,10 @@ export const rows: readonly PublishedValue[] = [
 		)
 	)
 ];
+
+/** What each function above stands for. */
+export const subjects: Subjects = new Map<unknown, Subject>([
+	[intensityOf, { formula: 'classes', unit: 'answer' }],
+	[uptakePercentAt, { formula: 'uptakeByCapacity', unit: 'percent' }],
+	[intensityOfMetsAtAge, { formula: 'metsByAge', unit: 'answer' }]
+]);

@@ -1,4 +1,5 @@
-import type { Seen, SourceId } from '../../src/lib/physiology/sources.ts';
+import type { AmountUnit, FormulaId } from '../physiology/formulas.ts';
+import type { Seen, SourceId } from '../physiology/sources.ts';
 
 /**
  * How a check value came about. seen, secondary and memory: it is printed in the source, and known
@@ -22,6 +23,15 @@ export interface PublishedValue {
 	readonly source: SourceId;
 	readonly tag: Tag;
 }
+
+/** The formula that a value checks, and what it is counted in. */
+export interface Subject {
+	readonly formula: FormulaId;
+	readonly unit: AmountUnit;
+}
+
+/** By the functions of the rows: some stand for a formula with its input in other units. */
+export type Subjects = ReadonlyMap<unknown, Subject>;
 
 /** A row whose inputs are checked against the function's own types. */
 export function published<Inputs extends readonly unknown[]>(

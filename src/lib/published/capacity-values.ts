@@ -1,9 +1,15 @@
-import { measuredCapacity, type CapacityAnswer } from '../../src/lib/physiology/capacity.ts';
-import { mileWalk } from '../../src/lib/physiology/mile-walk.ts';
-import { jacksonCapacity } from '../../src/lib/physiology/questions-capacity.ts';
-import { kilogramsFromPounds } from '../../src/lib/physiology/units.ts';
-import { walkCheck } from '../../src/lib/physiology/walk-check.ts';
-import { halfDigit, published, type PublishedValue } from './published-value.ts';
+import { measuredCapacity, type CapacityAnswer } from '../physiology/capacity.ts';
+import { mileWalk } from '../physiology/mile-walk.ts';
+import { jacksonCapacity } from '../physiology/questions-capacity.ts';
+import { kilogramsFromPounds } from '../physiology/units.ts';
+import { walkCheck } from '../physiology/walk-check.ts';
+import {
+	halfDigit,
+	published,
+	type PublishedValue,
+	type Subject,
+	type Subjects
+} from './published-value.ts';
 
 type Sex = 'female' | 'male';
 
@@ -187,3 +193,14 @@ export const rows: readonly PublishedValue[] = [
 		'seen'
 	)
 ];
+
+/** What each function above stands for. */
+export const subjects: Subjects = new Map<unknown, Subject>([
+	[fromQuestions, { formula: 'capacityFromQuestions', unit: 'ml-kg-min' }],
+	[questionsSpread, { formula: 'capacityFromQuestions', unit: 'ml-kg-min' }],
+	[fromMile, { formula: 'mileWalk', unit: 'ml-kg-min' }],
+	[litresFromMile, { formula: 'mileWalk', unit: 'litres' }],
+	[fromWalks, { formula: 'walkCheck', unit: 'ml-kg-min' }],
+	[uptakePerTenBeats, { formula: 'walkCheck', unit: 'ml-kg-min' }],
+	[measuredSpreadPercent, { formula: 'capacityMeasured', unit: 'percent' }]
+]);

@@ -1,11 +1,17 @@
-import { percentAlong } from '../../src/lib/physiology/reserve-relations.ts';
+import { percentAlong } from '../physiology/reserve-relations.ts';
 import {
 	chanceOfAtLeast,
 	reserveFractionAtMaximumFraction,
 	reserveFractionOf,
 	targetAtFraction
-} from '../../src/lib/physiology/reserve.ts';
-import { published, halfDigit, type PublishedValue } from './published-value.ts';
+} from '../physiology/reserve.ts';
+import {
+	published,
+	halfDigit,
+	type PublishedValue,
+	type Subject,
+	type Subjects
+} from './published-value.ts';
 
 const known = (bpm: number, spreadBpm = 0) => ({ bpm, spreadBpm });
 
@@ -221,3 +227,14 @@ export const rows: readonly PublishedValue[] = [
 		'computed'
 	)
 ];
+
+/** What each function above stands for. */
+export const subjects: Subjects = new Map<unknown, Subject>([
+	[targetBpm, { formula: 'reserve', unit: 'bpm' }],
+	[targetAtFraction, { formula: 'reserve', unit: 'bpm' }],
+	[targetEdge, { formula: 'reserve', unit: 'bpm' }],
+	[reserveFractionOf, { formula: 'reserve', unit: 'share' }],
+	[chanceOfAtLeast, { formula: 'reserve', unit: 'share' }],
+	[reserveFractionAtMaximumFraction, { formula: 'reserve', unit: 'share' }],
+	[percentAlong, { formula: 'reserveRelations', unit: 'points' }]
+]);

@@ -1,13 +1,15 @@
 import {
 	categoryRatioFromPerceived,
 	perceivedFromCategoryRatio
-} from '../../src/lib/physiology/perceived-exertion.ts';
+} from '../physiology/perceived-exertion.ts';
+import { countingShare, countsToAimAt, sedentaryTalkStages } from '../physiology/talk-test.ts';
 import {
-	countingShare,
-	countsToAimAt,
-	sedentaryTalkStages
-} from '../../src/lib/physiology/talk-test.ts';
-import { halfDigit, published, type PublishedValue } from './published-value.ts';
+	halfDigit,
+	published,
+	type PublishedValue,
+	type Subject,
+	type Subjects
+} from './published-value.ts';
 
 /** One mean of the three steady bouts, by number of bout, easiest first. */
 function sedentaryMean(
@@ -142,3 +144,12 @@ export const rows: readonly PublishedValue[] = [
 		'seen'
 	)
 ];
+
+/** What each function above stands for. */
+export const subjects: Subjects = new Map<unknown, Subject>([
+	[perceivedFromCategoryRatio, { formula: 'ratings', unit: 'rating' }],
+	[categoryRatioFromPerceived, { formula: 'ratings', unit: 'rating' }],
+	[countingShare, { formula: 'oneBreath', unit: 'share' }],
+	[countsToAimAt, { formula: 'oneBreath', unit: 'counts' }],
+	[sedentaryMean, { formula: 'talk', unit: 'answer' }]
+]);

@@ -5,10 +5,10 @@ import {
 	gellishRoundedMaximum,
 	gulatiMaximum,
 	nesMaximum
-} from '../../src/lib/physiology/comparison-maximum.ts';
-import { ageMaximum, tanakaMaximum } from '../../src/lib/physiology/maximum.ts';
-import type { SourceId } from '../../src/lib/physiology/sources.ts';
-import { published, type PublishedValue } from './published-value.ts';
+} from '../physiology/comparison-maximum.ts';
+import { ageMaximum, tanakaMaximum } from '../physiology/maximum.ts';
+import type { SourceId } from '../physiology/sources.ts';
+import { published, type PublishedValue, type Subject, type Subjects } from './published-value.ts';
 
 type Prediction = (ageYears: number) => number;
 
@@ -113,3 +113,15 @@ export const rows: readonly PublishedValue[] = [
 		'seen'
 	)
 ];
+
+/** What each function above stands for. */
+export const subjects: Subjects = new Map<unknown, Subject>([
+	[foxMaximum, { formula: 'maximumFox', unit: 'bpm' }],
+	[tanakaMaximum, { formula: 'maximumByAge', unit: 'bpm' }],
+	[ageMaximum, { formula: 'maximumByAge', unit: 'bpm' }],
+	[gellishMaximum, { formula: 'maximumGellish', unit: 'bpm' }],
+	[gellishRoundedMaximum, { formula: 'maximumGellish', unit: 'bpm' }],
+	[gellishCurvedMaximum, { formula: 'maximumGellish', unit: 'bpm' }],
+	[nesMaximum, { formula: 'maximumNes', unit: 'bpm' }],
+	[gulatiMaximum, { formula: 'maximumGulati', unit: 'bpm' }]
+]);

@@ -1,22 +1,20 @@
-import {
-	metsOf,
-	oxygenUptake,
-	speedForUptake,
-	type Gait
-} from '../../src/lib/physiology/metabolic-cost.ts';
-import { speedForReserve } from '../../src/lib/physiology/speed-for-reserve.ts';
+import { metsOf, oxygenUptake, speedForUptake, type Gait } from '../physiology/metabolic-cost.ts';
+import { speedForReserve } from '../physiology/speed-for-reserve.ts';
 import {
 	kmPerHourFromMetresPerMinute,
 	metresPerMinuteFromMilesPerHour,
 	milesPerHourFromMetresPerMinute,
 	minutesPerKm,
 	minutesPerMile
-} from '../../src/lib/physiology/units.ts';
+} from '../physiology/units.ts';
+import { reserveFractionOfUptake, uptakeAtReserve } from '../physiology/uptake-reserve.ts';
 import {
-	reserveFractionOfUptake,
-	uptakeAtReserve
-} from '../../src/lib/physiology/uptake-reserve.ts';
-import { halfDigit, published, type PublishedValue } from './published-value.ts';
+	halfDigit,
+	published,
+	type PublishedValue,
+	type Subject,
+	type Subjects
+} from './published-value.ts';
 
 function uptake(gait: Gait, speedMetresPerMinute: number, grade: number): number {
 	return oxygenUptake({ gait, speedMetresPerMinute, grade });
@@ -347,3 +345,18 @@ export const rows: readonly PublishedValue[] = [
 		'computed'
 	)
 ];
+
+/** What each function above stands for. */
+export const subjects: Subjects = new Map<unknown, Subject>([
+	[uptakeAtMilesPerHour, { formula: 'uptake', unit: 'ml-kg-min' }],
+	[uptake, { formula: 'uptake', unit: 'ml-kg-min' }],
+	[mets, { formula: 'uptake', unit: 'mets' }],
+	[levelRunAtEightMets, { formula: 'uptake', unit: 'pace' }],
+	[speed, { formula: 'uptake', unit: 'm-min' }],
+	[kmPerHourForUptake, { formula: 'uptake', unit: 'km-h' }],
+	[paceForUptake, { formula: 'uptake', unit: 'pace' }],
+	[levelEqual, { formula: 'uptake', unit: 'm-min' }],
+	[uptakeAtReserve, { formula: 'uptakeReserve', unit: 'ml-kg-min' }],
+	[reservePercentAt, { formula: 'uptakeReserve', unit: 'percent' }],
+	[speedForReserve, { formula: 'speed', unit: 'm-min' }]
+]);

@@ -1,4 +1,4 @@
-import { countDelayError, SITTING_AFTER_EFFORT } from '../../src/lib/physiology/count-delay.ts';
+import { countDelayError, SITTING_AFTER_EFFORT } from '../physiology/count-delay.ts';
 import {
 	beatsIn,
 	countedAs,
@@ -6,9 +6,15 @@ import {
 	pulseCountSpread,
 	pulseCountStep,
 	pulseFromCount
-} from '../../src/lib/physiology/pulse-count.ts';
-import { restingFromMornings } from '../../src/lib/physiology/resting.ts';
-import { halfDigit, published, type PublishedValue } from './published-value.ts';
+} from '../physiology/pulse-count.ts';
+import { restingFromMornings } from '../physiology/resting.ts';
+import {
+	halfDigit,
+	published,
+	type PublishedValue,
+	type Subject,
+	type Subjects
+} from './published-value.ts';
 
 const athlete = { fromBpm: 147, towardsBpm: 89, timeConstantSeconds: 52.5 };
 const alike = (mornings: number) => Array.from({ length: mornings }, () => 60);
@@ -172,3 +178,16 @@ export const rows: readonly PublishedValue[] = [
 	),
 	published('measured by hand', countDelayError, [athlete, 15, 15], -23.5, 3.5, 'deVan2005', 'seen')
 ];
+
+/** What each function above stands for. */
+export const subjects: Subjects = new Map<unknown, Subject>([
+	[restingMean, { formula: 'resting', unit: 'bpm' }],
+	[restingSpread, { formula: 'resting', unit: 'bpm' }],
+	[pulseFromCount, { formula: 'pulseCount', unit: 'bpm' }],
+	[beatsIn, { formula: 'pulseCount', unit: 'beats' }],
+	[pulseCountStep, { formula: 'pulseCount', unit: 'bpm' }],
+	[largestPulseCountSpread, { formula: 'pulseCount', unit: 'bpm' }],
+	[pulseCountSpread, { formula: 'pulseCount', unit: 'bpm' }],
+	[countedAs, { formula: 'pulseCount', unit: 'bpm' }],
+	[countDelayError, { formula: 'countDelay', unit: 'bpm' }]
+]);

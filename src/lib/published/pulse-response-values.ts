@@ -1,17 +1,23 @@
-import { longestRunInCycle } from '../../src/lib/physiology/longest-run.ts';
+import { longestRunInCycle } from '../physiology/longest-run.ts';
 import {
 	kineticsSpread,
 	pulseAfter,
 	secondsUntil,
 	usualKinetics,
 	type Kinetics
-} from '../../src/lib/physiology/pulse-kinetics.ts';
-import { pulseEdges } from '../../src/lib/physiology/pulse-response.ts';
-import { shortestRecoveryInCycle } from '../../src/lib/physiology/shortest-recovery.ts';
-import { steadyCycle } from '../../src/lib/physiology/steady-cycle.ts';
-import { steadyPulse, type RunnerPulse } from '../../src/lib/physiology/steady-pulse.ts';
-import type { Gait } from '../../src/lib/physiology/metabolic-cost.ts';
-import { halfDigit, published, type PublishedValue } from './published-value.ts';
+} from '../physiology/pulse-kinetics.ts';
+import { pulseEdges } from '../physiology/pulse-response.ts';
+import { shortestRecoveryInCycle } from '../physiology/shortest-recovery.ts';
+import { steadyCycle } from '../physiology/steady-cycle.ts';
+import { steadyPulse, type RunnerPulse } from '../physiology/steady-pulse.ts';
+import type { Gait } from '../physiology/metabolic-cost.ts';
+import {
+	halfDigit,
+	published,
+	type PublishedValue,
+	type Subject,
+	type Subjects
+} from './published-value.ts';
 
 const equalTaus: Kinetics = { risingTauSeconds: 57.6, fallingTauSeconds: 57.6 };
 const quickTaus: Kinetics = { risingTauSeconds: 30, fallingTauSeconds: 50 };
@@ -279,3 +285,17 @@ export const rows: readonly PublishedValue[] = [
 		'computed'
 	)
 ];
+
+/** What each function above stands for. */
+export const subjects: Subjects = new Map<unknown, Subject>([
+	[constant, { formula: 'pulseCourse', unit: 'seconds' }],
+	[pulseAfter, { formula: 'pulseCourse', unit: 'bpm' }],
+	[secondsToMake, { formula: 'pulseCourse', unit: 'seconds' }],
+	[dropInOneMinute, { formula: 'pulseCourse', unit: 'bpm' }],
+	[edgeOfRuns, { formula: 'expectedPulse', unit: 'bpm' }],
+	[cycle, { formula: 'steadyCycle', unit: 'bpm' }],
+	[cycleOfSpeeds, { formula: 'steadyCycle', unit: 'bpm' }],
+	[steadyAtSpeed, { formula: 'steadyPulse', unit: 'bpm' }],
+	[longestToPeak, { formula: 'longestRun', unit: 'seconds' }],
+	[shortestToTrough, { formula: 'shortestRecovery', unit: 'seconds' }]
+]);
