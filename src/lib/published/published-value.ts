@@ -43,7 +43,7 @@ export function published<Inputs extends readonly unknown[]>(
 	source: SourceId,
 	tag: Tag
 ): PublishedValue {
-	return { name, fn: fn as PublishedValue['fn'], inputs, value, tolerance, source, tag };
+	return { name, fn, inputs, value, tolerance, source, tag };
 }
 
 /** Half of the last digit that a value of so many decimals was printed with. */
