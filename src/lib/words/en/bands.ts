@@ -1,3 +1,5 @@
+import { bandNumbers, speedTexts } from './band-numbers.ts';
+
 export const bands = {
 	title: 'Your effort bands',
 	headRest: (bpm: number) => `resting pulse ${bpm}`,
@@ -8,8 +10,7 @@ export const bands = {
 	talkFirst: 'How you can talk comes first.',
 	bpm: 'bpm',
 	bpmLong: 'beats a minute',
-	range: (low: number, high: number) => `${low}–${high}`,
-	under: (high: number) => `under ${high}`,
+	...bandNumbers,
 	feels: 'feels, of 10',
 	count: 'count 15 s',
 	countTo: (high: number) => `to ${high}`,
@@ -20,10 +21,6 @@ export const bands = {
 		'age-and-highest-seen': (bpm: number, spread: number) =>
 			`maximum, from age and your highest pulse, ${bpm} ± ${spread}`
 	},
-	swellText: (phase: string, low: number | null, high: number, spread: number) =>
-		low === null
-			? `${phase}: under ${high} beats a minute, give or take ${spread}`
-			: `${phase}: ${low} to ${high} beats a minute, give or take ${spread}`,
 	byItsEnd: 'by the end of it',
 	usual: {
 		'warm-up-walk': '6 to 8 minutes',
@@ -32,30 +29,7 @@ export const bands = {
 		'recovery-walk': 'about 2 minutes, longer if talk has not come back',
 		'cool-down-walk': '6 minutes or more'
 	},
-	speed: {
-		treadmill: 'speed',
-		from: (low: string, unit: string) => `from ${low} ${unit}`,
-		range: (low: string, high: string, unit: string) => `${low}–${high} ${unit}`,
-		slowEnd: 'start at the slow end',
-		pace: (slow: string, fast: string, unit: string) => `outdoors ${slow}–${fast} ${unit}`,
-		paceFrom: (slow: string, unit: string) => `outdoors, begin at ${slow} ${unit}`,
-		paceOne: (slow: string, unit: string) => `outdoors ${slow} ${unit}`,
-		spread: (by: string, unit: string) => `give or take ${by} ${unit}`,
-		incline: (percent: string, speed: string, unit: string) =>
-			`Walking on the flat would have to be faster than people walk. Try ${speed} ${unit} with an incline of ${percent} %.`,
-		noRunThisGentle: 'There is no run this gentle for you yet: short runs with walks between.',
-		longest: (time: string, speed: string, unit: string) =>
-			`Runs of up to ${time} at ${speed} ${unit} should stay inside your band, with about two minutes of walking between.`,
-		tooFast: 'Walking cannot bring you here, not even uphill. Go by the line.',
-		noWalkThisGentle: 'There is no walk this gentle: stroll as slowly as you like.',
-		withIncline: (speed: string, unit: string, percent: string) =>
-			`${speed} ${unit}, incline ${percent} %`,
-		upTo: (speed: string, unit: string, time: string) => `${speed} ${unit}, up to ${time}`,
-		shortRunsOnly: 'runs of 20 to 30 seconds',
-		byTheLine: 'by the line',
-		shortRuns: 'Start with runs of 20 to 30 seconds.',
-		flat: 'Speeds are for a flat treadmill. At these speeds outdoors is the same: some set 0.5 to 1 % incline by habit, but the research finds no difference this slow.'
-	},
+	speed: speedTexts,
 	whereFrom: 'Where these numbers come from',
 	from: {
 		talk: 'The line: the talk test. In the research, people who can just talk comfortably are at a steady, sustainable effort.',
@@ -85,7 +59,6 @@ export const bands = {
 			'Speed: from your measured fitness by the ACSM walking and running equations, unsure by 15 to 20 %.',
 		methods: 'All formulas and their sources'
 	},
-	careLimit: (bpm: number) => `Limit from your care team: ${bpm} beats a minute.`,
 	careLimitHintOn: 'Stay under it all the time. No band here goes over it.',
 	careLimitHint: 'Stay under it all the time. It is the only pulse number that counts for you.',
 	pulseOff:
@@ -145,6 +118,7 @@ export const bands = {
 		'min/km': 'min/km',
 		'min/mile': 'min/mile'
 	},
+	start: 'Start an outing',
 	stop: 'Signs to stop',
 	print: 'Print my bands',
 	careTitle: 'Take care of this'

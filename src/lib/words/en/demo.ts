@@ -1,3 +1,4 @@
+import { madeUpCoach, madeUpRunners } from './head.ts';
 import { spokenLength } from './outings.ts';
 
 /** What stands in the rows of the made-up group. */
@@ -9,16 +10,8 @@ export const lanternStreet = {
 		defibrillator: 'Boat house, wall left of the door, open until nine in the evening',
 		firstAider: 'Odile Marr'
 	},
-	coach: { name: 'Odile Marr', qualification: 'Run leader, level 2 (made up)' },
-	runners: {
-		dagny: 'Dagny',
-		gwen: 'Gwen',
-		ines: 'Ines',
-		'mei-lin': 'Mei-Lin',
-		pavel: 'Pavel',
-		rashid: 'Rashid',
-		tobias: 'Tobias'
-	},
+	coach: { name: madeUpCoach, qualification: 'Run leader, level 2 (made up)' },
+	runners: madeUpRunners,
 	contacts: [
 		{ of: 'dagny', name: 'Lars (made up)', relation: 'son' },
 		{ of: 'ines', name: 'Marta (made up)', relation: 'sister' },
@@ -39,16 +32,6 @@ export const lanternStreet = {
 		inner: 'Goes off too fast when Pavel is beside her.'
 	}
 } as const;
-
-/** The line on top of every page while the made-up group is here. */
-export const demoLine = {
-	label: 'Made-up group',
-	text: 'All of this is made up. Nobody here is real.',
-	as: (name: string) => `You look as ${name}.`,
-	tour: 'Look around',
-	back: (name: string) => `Back to ${name}`,
-	paper: 'Made up. Nobody on this sheet is real.'
-};
 
 /** On the start page. */
 export const demoStart = {

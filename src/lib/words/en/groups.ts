@@ -1,14 +1,3 @@
-export const desk = {
-	label: 'Coach',
-	groups: 'Groups',
-	runners: 'Runners',
-	bands: 'Bands',
-	outings: 'Outings',
-	print: 'Print',
-	settings: 'Group',
-	madeUp: 'This group is made up. Nobody in it is real.'
-};
-
 export const groupList = {
 	title: 'Your groups',
 	empty:

@@ -1,3 +1,5 @@
+import { tabletStrip } from './head.ts';
+
 /** What a coach sees of a runner who joins, in the words of the consent. */
 const sees = [
 	'Your name, as you type it.',
@@ -62,9 +64,7 @@ export const join = {
 };
 
 export const tablet = {
-	title: 'Shared tablet',
-	strip: (group: string) => `Shared tablet of ${group}. One person at a time.`,
-	stripClear: 'Clear it for the next person',
+	title: tabletStrip.title,
 	heading: (group: string) => `${group}: your turn`,
 	lead: 'You answer the first questions, see your result, and join the group. Then everything of yours is wiped from this tablet.',
 	begin: 'Begin',
