@@ -1,4 +1,5 @@
 import type { Outing } from './outing.ts';
+import type { SpeedUnit } from './typed-speed.ts';
 
 /** An outing that lies ahead, as the runner may do it. */
 export interface KeptOuting {
@@ -13,6 +14,13 @@ export interface KeptOuting {
 	readonly state: 'planned' | 'done' | 'missed';
 }
 
+/** An outing that belongs to no day: a runner's own, or the usual one. */
+export interface KeptOwnOuting {
+	readonly id: string;
+	readonly outing: Outing;
+	readonly walksInstead: boolean;
+}
+
 /** What a phone may keep of a runner, and until when. */
 export interface KeptForRunner<Phase> {
 	readonly open: true;
@@ -25,9 +33,17 @@ export interface KeptForRunner<Phase> {
 	readonly timeZone: string;
 	readonly emergencyNumber: string | null;
 	readonly mayRun: boolean;
+	readonly settlingIn: boolean;
 	readonly pulseOn: boolean;
+	/** The ends of the pulse's axis; null where there is no band in beats. */
+	readonly axis: { readonly restingBpm: number; readonly maximumBpm: number } | null;
+	/** From the care team: the only number that stands with pulse off. */
+	readonly careTeamLimitBpm: number | null;
+	readonly speedUnit: SpeedUnit;
 	readonly phases: readonly Phase[];
 	readonly outings: readonly KeptOuting[];
+	readonly own: readonly KeptOwnOuting[];
+	readonly usual: Outing;
 }
 
 /** Where a grant stands. Everything that cannot be right closes it. */
