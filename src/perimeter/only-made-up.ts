@@ -23,6 +23,7 @@ const stillOpen: ReadonlySet<string> = new Set([
 	'/methods/formulas',
 	'/offline',
 	'/privacy',
+	'/prompter',
 	'/safety',
 	'/screening',
 	'/screening/emergency',

@@ -31,6 +31,7 @@ export const openRoutes: ReadonlySet<string> = new Set([
 	'/past',
 	'/past/[run]',
 	'/privacy',
+	'/prompter',
 	'/prompter/entries',
 	'/safety',
 	'/safety/health',

@@ -45,7 +45,8 @@ const open = [
 	'/learn/scale',
 	'/learn/one-breath',
 	'/learn/teach',
-	'/link'
+	'/link',
+	'/prompter'
 ];
 const results = [
 	'/screening/result',
@@ -62,7 +63,8 @@ const gated = [
 	'/bands/walk-check',
 	'/learn/edge',
 	'/learn/guess',
-	'/outings'
+	'/outings',
+	'/prompter'
 ];
 
 // One worker, one build.

@@ -352,6 +352,45 @@ export const walks: readonly Walk[] = [
 		}
 	},
 	{
+		name: 'an outing in the hand',
+		async go({ page, phone }, look) {
+			await page.goto('/prompter');
+			await ready(page);
+			await page.getByText('The prompter is closed').waitFor();
+			await look('prompter: closed', page);
+			await phone.screen();
+			await phone.measureResting(68, today());
+			await page.goto('/prompter');
+			const tap = (name: string) => page.getByRole('button', { name, exact: true }).click();
+			await tap('Take this one: The plain outing');
+			await look('prompter: questions of the day', page);
+			await tap('Go on');
+			await look('prompter: questions of the day, issue', page);
+			for (const [n, name] of ['Yes', 'No', 'No'].entries()) {
+				await page.getByRole('group').nth(n).getByLabel(name).check();
+			}
+			await tap('Go on');
+			await page.getByLabel('On a treadmill').check();
+			await page.getByLabel('It is hot today').check();
+			await tap('Start');
+			await look('prompter: ready, issue', page);
+			await page.getByLabel('I have read this').check();
+			await tap('Start');
+			await look('prompter: on', page);
+			await tap('Skip this part');
+			await page.getByText('Skip this part').waitFor();
+			await tap('End early');
+			await look('prompter: ending', page);
+			await tap('Stay in the outing');
+			await tap('Something feels wrong');
+			await look('prompter: something is wrong', page);
+			await tap('Sharp, new or growing pain, nothing else');
+			await tap('End early');
+			await tap('End now');
+			await look('prompter: over', page);
+		}
+	},
+	{
 		name: 'about you, the resting pulse and the account',
 		async go({ page, phone }, look) {
 			await phone.screen();

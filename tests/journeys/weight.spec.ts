@@ -63,6 +63,7 @@ test('the drawing library comes only with bands that have a pulse', async ({ bro
 	const { phone, weigh, close } = await visitor(browser, house);
 	await phone.screen();
 	isLight(await weigh('/bands'), 'bands without a pulse', SCRIPT_OF_BANDS);
+	isLight(await weigh('/prompter'), 'prompter', SCRIPT);
 	isLight(await weigh('/bands/about-you'), 'about you', ASKING_AGAIN);
 	isLight(await weigh('/bands/resting-pulse'), 'resting pulse', SCRIPT);
 	await phone.measureResting(68, todayIn('UTC'));

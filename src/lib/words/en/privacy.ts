@@ -52,6 +52,13 @@ export const privacy = {
 			]
 		},
 		{
+			title: 'What the prompter keeps on your phone',
+			text: [
+				'So that an outing works without a network, your phone keeps your bands and your outings of the next 14 days. They are shown there until your result ends, for 14 days at most after your phone last reached us. There is no age, no answer and no reason among them.',
+				'What you do and say in an outing is written down on the phone first, and then sent to your account, where it is stored encrypted. The three questions of the day are not kept. Only “not well” stays on the phone, until the next day.'
+			]
+		},
+		{
 			title: 'Your rights',
 			text: [
 				'You can see, take with you, correct (by answering again) and delete everything on the account page. You can take your agreement back there; your bands close at once.',

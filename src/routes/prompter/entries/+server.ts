@@ -4,6 +4,7 @@ import { ConsentMissing } from '$lib/server/consents.ts';
 import * as pastOutings from '$lib/server/past-outings.ts';
 import { visitor } from '$lib/server/visitor.ts';
 import { faultText } from '$words/faults.ts';
+import { runnerKeyOf } from '../runner-key.ts';
 import type { RequestHandler } from './$types';
 
 /**
@@ -20,6 +21,10 @@ export const POST: RequestHandler = async ({ request, cookies, locals }) => {
 	}
 	const sent = readEntries(await bodyOf(request));
 	if (sent === null) error(400, fault('bad-request'));
+	// A phone that changed hands must not write on another's account.
+	if (sent.runnerKey !== null && sent.runnerKey !== runnerKeyOf(runner.runnerId)) {
+		error(409, fault('another-runner'));
+	}
 	const { timeZone } = await visitor(house, runner, cookies);
 	const refused = sent.refused.map((id) => ({ id, code: 'not-an-entry' }));
 	try {

@@ -1,14 +1,18 @@
-import { createHash } from 'node:crypto';
 import { json } from '@sveltejs/kit';
 import { startOfDay } from '$lib/calendar/start-of-day.ts';
 import { addDays } from '$lib/screening/calendar.ts';
 import * as effortBands from '$lib/server/effort-bands.ts';
+import * as outingPlans from '$lib/server/outing-plans.ts';
 import * as plannedOutings from '$lib/server/planned-outings.ts';
+import { runnerOuting } from '$lib/guidance/runner-outing.ts';
 import type { KeptForRunner } from '$lib/outing/kept.ts';
+import { ownOuting } from '$lib/outing/own-outing.ts';
+import { prompter } from '$words/prompter.ts';
 import { setView } from '../../bands/set-view.ts';
 import { unitsOf } from '../../bands/units-of.ts';
-import { phaseView } from '../../bands/view.ts';
+import { phaseView, pulseView } from '../../bands/view.ts';
 import { needOpen } from '../../standing-of.ts';
+import { runnerKeyOf } from '../runner-key.ts';
 import type { RequestHandler } from './$types';
 
 const DAYS_AHEAD = 14;
@@ -26,20 +30,32 @@ export const GET: RequestHandler = async (event) => {
 	const at = { now, today };
 	const outings = await plannedOutings.forRunner(house, runner, today, until, at);
 	const { settings, timeZone, emergencyNumber } = chosen;
+	const isSettling = guidance.settlingIn.kind === 'going-on';
+	const mayRun = guidance.mayRun && !isSettling;
+	const running = access.startEffort === 'moderate' ? 'first-runs' : 'runs';
+	const plans = await outingPlans.list(house.database, { runnerId: runner.runnerId });
+	const pulse = pulseView(guidance.pulse);
 	const resultEndsAt = startOfDay(addDays(access.validUntil, 1), timeZone);
 	const kept: KeptForRunner<ReturnType<typeof phaseView>> = {
 		open: true,
-		runnerKey: createHash('sha256').update(runner.runnerId).digest('base64url'),
+		runnerKey: runnerKeyOf(runner.runnerId),
 		servedAt: now,
 		grantEndsAt: Math.min(resultEndsAt, now + DAYS_AHEAD * DAY_MS),
 		timeZone,
 		emergencyNumber,
-		mayRun: guidance.mayRun && guidance.settlingIn.kind !== 'going-on',
-		pulseOn: guidance.pulse.kind === 'on',
+		mayRun,
+		settlingIn: isSettling,
+		pulseOn: pulse.kind === 'on',
+		axis:
+			pulse.kind === 'on' ? { restingBpm: pulse.restingBpm, maximumBpm: pulse.maximumBpm } : null,
+		careTeamLimitBpm: pulse.kind === 'not-yet' ? null : pulse.careTeamLimit,
+		speedUnit: unitsOf(settings).speed,
 		phases: guidance.phases.map((phase) =>
 			phaseView(phase, setView(phase, set, timeZone), unitsOf(settings))
 		),
-		outings
+		outings,
+		own: plans.map(({ id, outing }) => ({ id, ...runnerOuting(outing, access, guidance) })),
+		usual: ownOuting(prompter.usual, mayRun ? running : 'walks')
 	};
 	return json(kept);
 };

@@ -1,0 +1,2 @@
+// It keeps time, which needs script.
+export const csr = true;

@@ -1,0 +1,70 @@
+import { openBeeper, type Beeper } from '$lib/device/beep.ts';
+import { keepHere, keptHere } from '$lib/device/on-this-phone.ts';
+import { say } from '$lib/device/say.ts';
+import type { OutingPhase } from '$lib/outing/outing.ts';
+import type { Cue } from '$lib/outing/walked.ts';
+import { phases as phaseWords } from '$words/phases.ts';
+import { prompter } from '$words/prompter.ts';
+
+export interface CueChoice {
+	sound: boolean;
+	voice: boolean;
+	vibration: boolean;
+	flash: boolean;
+}
+
+const NAME = 'cues';
+
+export function chosenCues(): CueChoice {
+	const kept = keptHere(NAME) as Partial<Record<keyof CueChoice, unknown>> | null;
+	const isOn = (name: keyof CueChoice) => kept?.[name] !== false;
+	return {
+		sound: isOn('sound'),
+		voice: isOn('voice'),
+		vibration: isOn('vibration'),
+		flash: isOn('flash')
+	};
+}
+
+export const keepCues = (choice: CueChoice) => keepHere(NAME, choice);
+
+/** Gives cues in every way that was chosen and that the browser has; each works without the others. */
+export class CueGiver {
+	#beeper: Beeper | null = null;
+
+	constructor(readonly choice: CueChoice) {}
+
+	/** Sound is allowed only after a tap: call it from one. */
+	open() {
+		if (this.choice.sound) this.#beeper ??= openBeeper();
+	}
+
+	give({ kind, phase: index }: Cue, phases: readonly OutingPhase[]) {
+		const isCountdown = kind === 'three' || kind === 'two' || kind === 'one';
+		this.#beeper?.beep(!isCountdown);
+		if (this.choice.vibration) navigator.vibrate?.(isCountdown ? 80 : [300, 120, 300]);
+		const text = textOf(kind, phases[index]);
+		if (this.choice.voice && text !== null) say(text, document.documentElement.lang);
+	}
+
+	close() {
+		this.#beeper?.close();
+		this.#beeper = null;
+	}
+}
+
+function textOf(kind: Cue['kind'], phase: OutingPhase | undefined): string | null {
+	switch (kind) {
+		case 'phase-begins':
+			if (phase === undefined) return null;
+			return phase.cue || prompter.begins(phaseWords[phase.kind].name, phase.seconds);
+		case 'half-way':
+		case 'one-minute-left':
+		case 'finished':
+			return prompter.cues[kind];
+		case 'three':
+		case 'two':
+		case 'one':
+			return null;
+	}
+}

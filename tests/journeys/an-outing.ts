@@ -1,0 +1,39 @@
+import type { Page } from '@playwright/test';
+import { expect } from './test.ts';
+
+export const heading = (page: Page) => page.getByRole('heading', { level: 1 });
+export const button = (page: Page, name: string) => page.getByRole('button', { name });
+const day = { well: 'Do you feel well', sign: 'Any new pain', change: 'Any change' };
+
+export async function answerDay(
+	page: Page,
+	answers: Partial<Record<keyof typeof day, string>> = {}
+) {
+	const all = { well: 'Yes', sign: 'No', change: 'No', ...answers };
+	for (const name of ['well', 'sign', 'change'] as const) {
+		await page.getByRole('group', { name: day[name] }).getByLabel(all[name]).check();
+	}
+	await button(page, 'Go on').click();
+}
+
+/** An outing covers the page, so that the document itself has no size to be seen by. */
+export const ready = (page: Page) =>
+	page.locator('html[data-ready]').waitFor({ state: 'attached' });
+
+export async function open(page: Page) {
+	await page.clock.install({ time: Date.now() });
+	await page.goto('/prompter');
+	await ready(page);
+}
+
+export async function start(page: Page) {
+	await open(page);
+	await take(page);
+	await answerDay(page);
+	await page.getByLabel('Outdoors').check();
+	await button(page, 'Start').click();
+	await expect(heading(page)).toHaveText('Warm-up walk');
+}
+
+export const take = (page: Page, name = 'The plain outing') =>
+	button(page, `Take this one: ${name}`).click();
