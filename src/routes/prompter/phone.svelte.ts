@@ -34,7 +34,7 @@ export class Phone {
 	#others = new BroadcastChannel(TELLS);
 
 	private constructor(readonly database: PhoneDatabase) {
-		addEventListener('online', this.refresh);
+		addEventListener('online', this.#online);
 	}
 
 	/** @throws where the browser keeps nothing */
@@ -115,11 +115,13 @@ export class Phone {
 	}
 
 	close() {
-		removeEventListener('online', this.refresh);
+		removeEventListener('online', this.#online);
 		clearTimeout(this.#again);
 		this.#others.close();
 		this.database.close();
 	}
+
+	#online = () => void this.refresh();
 
 	async #sendNow() {
 		clearTimeout(this.#again);
