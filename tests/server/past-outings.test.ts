@@ -254,6 +254,7 @@ describe.each(DATABASES)('what a prompter wrote down, on %s', (type) => {
 		expect(JSON.stringify(rows)).not.toMatch(/with-breaths|knee|talk-answer/);
 		const file = await account.exportAll(here.database, here.vault, runner, NOW);
 		expect(file.outingEntries).toHaveLength(2);
+		expect(file.outings).toMatchObject([{ onDate: '2026-11-25', removedAt: null }]);
 		expect(file.pain).toMatchObject({ where: 'knee' });
 		await consents.withdraw(here.database, runner, NOW);
 		await expect(append(runner, [entry(ended)])).rejects.toThrow(consents.ConsentMissing);

@@ -55,6 +55,7 @@ export async function exportAll(
 		programmeSteps: await memberSteps.ofRunner(database, runnerId),
 		wellAgain: await wellAgain.list(database, runnerId),
 		walks: await walks.list(database, runnerId),
+		outings: await pastOutings.days(database, runnerId),
 		outingEntries: await pastOutings.entriesOf(database, vault, runnerId),
 		pain: await pains.last(database, vault, runnerId),
 		profile: await profiles.load(database, vault, runnerId),

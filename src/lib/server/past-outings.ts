@@ -61,6 +61,23 @@ export async function entriesOf(
 	);
 }
 
+/** What is held of every outing beside its entries, also of one that was deleted; for their file. */
+export async function days(database: Kysely<Database>, runnerId: string) {
+	const rows = await database
+		.selectFrom('past_outing')
+		.selectAll()
+		.where('runner_id', '=', runnerId)
+		.orderBy('began_at')
+		.execute();
+	return rows.map((row) => ({
+		id: row.id,
+		beganAt: row.began_at,
+		onDate: row.on_date,
+		plannedId: row.planned_id,
+		removedAt: row.removed_at
+	}));
+}
+
 /**
  * Deletes what was written down of an outing, and the walk that it counted as. An urgent sign and a
  * pain of it stand. Another walked outing of that day counts in its place.

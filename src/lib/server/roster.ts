@@ -1,10 +1,11 @@
 import type { Kysely } from 'kysely';
 import { nextStep, type NextStep, type RosterState } from '../guidance/roster-next.ts';
 import { rosterWord } from '../guidance/roster-word.ts';
-import { localDate } from '../screening/calendar.ts';
+import { compareDates, localDate } from '../screening/calendar.ts';
 import type { LocalDate } from '../screening/types.ts';
 import * as attendance from './attendance.ts';
 import type { Database } from './database/tables.ts';
+import * as groupDays from './group-days.ts';
 import * as members from './members.ts';
 import * as readings from './readings.ts';
 import { standings } from './standing.ts';
@@ -18,7 +19,7 @@ export interface RosterRow {
 	readonly state: RosterState;
 	readonly next: NextStep;
 	readonly isHereToday: boolean;
-	/** The last day on which they were there, or null. */
+	/** The last day on which they were there or did the group's outing, or null. */
 	readonly lastOutingOn: LocalDate | null;
 	/** Whether there is somebody to ask for an emergency contact. */
 	readonly shares: boolean;
@@ -69,6 +70,7 @@ async function look(
 	const walkedBy = await walks.listOfMany(database, sharing);
 	const isHere = new Set(here.map(({ memberId }) => memberId));
 	const last = await attendance.byMember(database, coach.coachId, group.id);
+	const lastByPhone = await groupDays.lastByMember(database, coach.coachId, group.id);
 	return present.map((member) => {
 		const [runnerId] = sharedRunner(member);
 		const state: RosterState =
@@ -81,10 +83,15 @@ async function look(
 			state,
 			next: nextStep(state),
 			isHereToday: isHere.has(member.id),
-			lastOutingOn: last.get(member.id)?.lastOn ?? null,
+			lastOutingOn: later(last.get(member.id)?.lastOn, lastByPhone.get(member.id)),
 			shares: runnerId !== undefined
 		};
 	});
+}
+
+function later(one: LocalDate | undefined, other: LocalDate | undefined): LocalDate | null {
+	if (one === undefined || other === undefined) return one ?? other ?? null;
+	return compareDates(one, other) > 0 ? one : other;
 }
 
 /** The runner whose result may be read, if there is one. */

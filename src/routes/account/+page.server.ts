@@ -1,6 +1,7 @@
 import { fail, redirect, type RequestEvent } from '@sveltejs/kit';
 import { deleteForm, settingsForm } from '$lib/forms/account.ts';
 import { readForm } from '$lib/forms/read-form.ts';
+import { doneTotals } from '$lib/outing/done-totals.ts';
 import * as account from '$lib/server/account.ts';
 import * as advice from '$lib/server/advice.ts';
 import * as audit from '$lib/server/audit.ts';
@@ -8,7 +9,9 @@ import * as consents from '$lib/server/consents.ts';
 import * as contacts from '$lib/server/contacts.ts';
 import * as events from '$lib/server/events.ts';
 import * as memberships from '$lib/server/memberships.ts';
+import * as pains from '$lib/server/pains.ts';
 import * as passkeys from '$lib/server/passkeys.ts';
+import * as pastOutings from '$lib/server/past-outings.ts';
 import * as readings from '$lib/server/readings.ts';
 import * as screenings from '$lib/server/screenings.ts';
 import * as settings from '$lib/server/settings.ts';
@@ -34,6 +37,8 @@ export const load: PageServerLoad = async ({ locals: { house, runner }, cookies,
 			results: open ? await screenings.list(database, vault, runnerId) : [],
 			events: open ? await events.list(database, vault, runnerId) : [],
 			advice: open ? await advice.list(database, vault, runnerId) : [],
+			outings: open ? (await pastOutings.list(database, vault, runnerId)).map(outingRow) : [],
+			pain: open ? await pains.last(database, vault, runnerId) : null,
 			consents: await consents.list(database, runnerId),
 			passkeys: await passkeys.list(database, runnerId),
 			groups: await memberships.list(database, runnerId),
@@ -43,6 +48,12 @@ export const load: PageServerLoad = async ({ locals: { house, runner }, cookies,
 		}
 	};
 };
+
+const outingRow = (outing: pastOutings.PastOuting) => ({
+	id: outing.id,
+	onDate: outing.onDate,
+	seconds: doneTotals(outing).totalSeconds
+});
 
 /** Whoever has an account; anybody else is shown that there is none. */
 function needRunner({ locals }: RequestEvent) {

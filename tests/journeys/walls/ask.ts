@@ -76,6 +76,7 @@ export const pathOf = (route: string, ids: Ids): string =>
 	route
 		.replace('[group]', ids.group)
 		.replace('[member]', ids.member)
+		.replace('[run]', ids.pastRun)
 		.replace('[outing]', route.startsWith('/coach') ? ids.plan : ids.ownPlan)
 		.replace('[token]', route.startsWith('/join') ? ids.linkToken : ids.coachLinkToken)
 		.replace('[n]', '2')

@@ -21,6 +21,7 @@ export function idsIn(house: House): Omit<Ids, 'coachLinkToken' | 'today'> {
 		advice: adviceIn(house),
 		doubt: idOf(house, 'band_doubt', {}),
 		guess: idOf(house, 'guess', runner),
+		pastRun: idOf(house, 'past_outing', runner),
 		plan: idOf(house, 'outing_plan', { ...group, removed_at: null }),
 		ownPlan: idOf(house, 'outing_plan', { ...runner, removed_at: null }),
 		removedPlan: removedPlan(house, 'group_id', group.group_id),

@@ -1,4 +1,4 @@
-import { anybody, everyCoach, missing, persons, rule, type Walls } from './wall.ts';
+import { anybody, everyCoach, missing, ownFor, persons, rule, type Walls } from './wall.ts';
 
 /** To everybody the same page, with nothing of anybody in it. */
 const page = anybody();
@@ -49,7 +49,7 @@ export const openWalls: Walls = {
 	},
 	'/screening/result': {
 		page,
-		'?/painGone': anybody({ sends: () => ({ gone: 'yes' }), onlyReads: true })
+		'?/painGone': ownFor('to /screening/result')({ sends: () => ({ gone: 'yes' }) })
 	},
 
 	// Whoever holds a link sees whose group it is, and a coach joins nothing.

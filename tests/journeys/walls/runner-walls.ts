@@ -13,6 +13,7 @@ const oneGroup = ({ member }: Ids) => ({ membership: member });
 const noAccount = ownFor('to /account');
 /** One row of Ines's, from a page that everybody has. */
 const oneOfHers = rule(['runner'], 'to /account', { runner: 'done', otherRunner: '404' });
+const oneOuting = rule(['runner'], '404', { runner: 'done' });
 const resultPage = ownFor('to /screening/result');
 /** Nobody here is answering: each is led to where the questions begin. */
 const questions = rule([], 'to /screening', {});
@@ -68,7 +69,15 @@ export const runnerWalls: Walls = {
 	'/bands/walk-check': {
 		page: gated(),
 		'?/add': gated({
-			sends: () => ({ speed1: 3, pulse1: 88, speed2: 4.5, pulse2: 101, speed3: 6, pulse3: 120 })
+			sends: () => ({
+				read: 'minute',
+				speed1: 3,
+				pulse1: 88,
+				speed2: 4.5,
+				pulse2: 101,
+				speed3: 6,
+				pulse3: 120
+			})
 		}),
 		'?/remove': gated()
 	},
@@ -107,6 +116,18 @@ export const runnerWalls: Walls = {
 		'?/press': herOwn({ sends: () => ({ ...outing, press: 'remove 0' }), onlyReads: true }),
 		'?/keepBoth': herOwn({ sends: () => outing }),
 		'?/bringBack': herOwn({ sends: () => ({ id: '1' }) })
+	},
+	// Everybody has the page; what stands on it is one's own.
+	'/past': {
+		page: ownFor('done')(),
+		'?/morning': rule(['runner'], 'to /past', { runner: 'done', otherRunner: '404' })({
+			sends: ({ pastRun }) => ({ run: pastRun, level: 'none', where: '' })
+		}),
+		'?/gone': ownFor('to /past')({ sends: () => ({ gone: 'yes' }) })
+	},
+	'/past/[run]': {
+		page: oneOuting(),
+		'?/remove': oneOuting({ sends: sure })
 	},
 	'/prompter/kept': { GET: gated() },
 	'/prompter/entries': { POST: ownFor('404')({ as: 'json', onlyReads: true }) },

@@ -42,6 +42,7 @@ export type IdName =
 	| 'session'
 	| 'coachSession'
 	| 'guess'
+	| 'pastRun'
 	| 'today';
 
 interface More {

@@ -1,6 +1,7 @@
 import type { APIRequestContext } from '@playwright/test';
 import { plusDays, todayIn } from '../days.ts';
 import type { House } from '../house.ts';
+import { didAnOuting } from '../past-outing.ts';
 import { LanternStreet } from '../lantern-street.ts';
 import { Phone } from '../phone.ts';
 import { leadsTo } from '../walk.ts';
@@ -113,6 +114,7 @@ async function keepOfRunner(runner: Phone, today: string) {
 	await runner.lead('/bands?/walked');
 	await makeTwoPlans(runner, '/outings');
 	await runner.lead('/learn/guess?/guess', { phase: 'brisk-walk', effort: 5, pulse: 118 });
+	await didAnOuting(runner, { more: [{ kind: 'pain', level: 'new', where: 'shin' }] });
 }
 
 async function keepOfGroup(owner: Phone, group: string, member: string, advice: string) {

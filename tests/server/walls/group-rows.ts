@@ -8,6 +8,7 @@ import * as contacts from '$lib/server/contacts.ts';
 import { decide } from '$lib/server/decided-days.ts';
 import * as groupCoaches from '$lib/server/group-coaches.ts';
 import * as groupExport from '$lib/server/group-export.ts';
+import * as groupDays from '$lib/server/group-days.ts';
 import * as groupInvitations from '$lib/server/group-invitations.ts';
 import * as groupOutings from '$lib/server/group-outings.ts';
 import * as groups from '$lib/server/groups.ts';
@@ -129,6 +130,16 @@ export const groupRows: readonly Row[] = [
 	),
 	leads('attendance.ofMember', [], (who, to) =>
 		attendance.ofMember(to.db, who.id, to.at.groupId, to.at.memberId)
+	),
+
+	leads('group-days.lastByMember', new Map(), (who, to) =>
+		groupDays.lastByMember(to.db, who.id, to.at.groupId)
+	),
+	leads('group-days.membersOn', [], async (who, to) => [
+		...(await groupDays.membersOn(to.db, who.id, to.at.groupId, WALKED_ON))
+	]),
+	leads('group-days.ofMember', [], (who, to) =>
+		groupDays.ofMember(to.db, who.id, to.at.groupId, to.at.memberId)
 	),
 
 	// What a runner shares: result, bands, advice, doubts, whom to call.

@@ -57,6 +57,7 @@ interface People {
 
 /** A day on which nothing else happened, so that it tells whose it is. */
 export const WALKED_ON = '2026-10-13';
+const NINE_ON_THAT_DAY = Date.UTC(2026, 9, 13, 9);
 
 export const GUESS = { on: WALKED_ON, phase: 'brisk-walk', effort: 5, pulseBpm: 118 } as const;
 
@@ -142,6 +143,9 @@ async function keepOfGroup(here: InHouse, { owner, groupId, ines }: People) {
 	await programmes.make(database, owner, groupId, { words, planned }, NOW);
 	await memberSteps.set(database, owner, groupId, { memberId, outingsAhead: -1 }, NOW);
 	const [first] = await plannedOutings.list(database, coachId, groupId);
+	const withGroup = { ...begun(randomUUID()), at: NINE_ON_THAT_DAY, plannedId: first?.id ?? null };
+	const told = { now: NOW, timeZone: 'UTC' };
+	await pastOutings.append(database, here.vault, ines.runnerId, [withGroup as Entry], told);
 	const alone = { onDate: '2026-12-05', outing: unevenRuns };
 	const byItself = await plannedOutings.plan(database, coachId, groupId, alone);
 	if (link.kind !== 'created' || !coachLink || plan.kind !== 'created') throw new Error('not kept');

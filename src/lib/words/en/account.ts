@@ -20,6 +20,16 @@ export const account = {
 	eventRow: (date: string) => `A sign was ticked on ${date}`,
 	eventWithdrawn: 'taken back as a mistake',
 	adviceHeld: 'Advice',
+	outings: 'Past outings and pain',
+	outingCount: (count: number) =>
+		count === 1
+			? 'One outing, with what you said of talk, effort and pain, and pulses where they were measured.'
+			: `${count} outings, with what you said of talk, effort and pain, and pulses where they were measured. The newest:`,
+	outingRow: (date: string, length: string) => `${date}: ${length}`,
+	toOutings: 'Read them all, or delete one',
+	painRow: (said: string, when: string) => `The last pain that you told: ${said}, on ${when}.`,
+	painGone: (when: string) => `You said on ${when} that it is gone.`,
+	painStands: 'You have not said yet that it is gone.',
 	audit: 'What happened, and when',
 	auditWhat: {
 		'consent.given': 'You agreed to the use of your health answers',
@@ -74,7 +84,7 @@ export const account = {
 	withdrawGo: 'Take it back',
 	delete: 'Delete everything',
 	deleteText:
-		'This deletes your account, results, advice, pulses and settings for good. It cannot be undone.',
+		'This deletes your account, results, advice, pulses, outings and settings for good. It cannot be undone.',
 	deleteBox: 'I want to delete everything',
 	deleteIssue: 'Tick the box first.',
 	deleteGo: 'Delete everything now',

@@ -27,6 +27,14 @@ export const privacy = {
 			]
 		},
 		{
+			title: 'Your outings',
+			text: [
+				'What your phone writes down in an outing is sent here and stored encrypted. It holds the parts that you did and what you said of talk, effort and pain. It also holds the speed that you used, your pulse where it was measured, and that something felt wrong.',
+				'You can delete one on its page. When an outing is only a walk, its day is kept as a walk too, and goes with it. The last pain that you told is kept by itself, because it stops runs until you say that it is gone.',
+				'No page shows a coach what you said in an outing, your effort, your speed or your pulse there. They see the day on which you did an outing of the group.'
+			]
+		},
+		{
 			title: 'If you join a group',
 			text: [
 				'You type a name and agree to what its coaches will see: what you may do, until when, and your bands. Never your answers or your reasons. The page says exactly what, before you agree.',

@@ -116,6 +116,7 @@ export const attendanceDays = {
 	of: (date: string) => `Who was there on ${date}`,
 	gone: 'Also there, and no longer in the group',
 	nobody: 'Nobody is in the group yet.',
+	byPhone: 'did the outing, by their phone',
 	before: 'Days with attendance',
 	dayRow: (date: string, count: number) => `${date}: ${count}`,
 	none: 'No day has been kept yet.',

@@ -3,6 +3,7 @@ import { attendanceForm } from '$lib/forms/members.ts';
 import { readForm } from '$lib/forms/read-form.ts';
 import { compareDates, isLocalDate } from '$lib/screening/calendar.ts';
 import * as attendance from '$lib/server/attendance.ts';
+import * as groupDays from '$lib/server/group-days.ts';
 import * as members from '$lib/server/members.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { needGroup } from '../need-group.ts';
@@ -15,6 +16,7 @@ export const load: PageServerLoad = async (event) => {
 	const day = asked !== null && issue === null ? asked : today;
 	const present = await members.list(database, coach.coachId, group.id);
 	const there = await attendance.list(database, coach.coachId, group.id, day);
+	const byPhone = await groupDays.membersOn(database, coach.coachId, group.id, day);
 	const isThere = new Set(there.map(({ memberId }) => memberId));
 	const isPresent = new Set(present.map(({ id }) => id));
 	const all = await attendance.list(database, coach.coachId, group.id);
@@ -23,7 +25,12 @@ export const load: PageServerLoad = async (event) => {
 		today,
 		day,
 		issue,
-		rows: present.map(({ id, name }) => ({ id, name, isThere: isThere.has(id) })),
+		rows: present.map(({ id, name }) => ({
+			id,
+			name,
+			isThere: isThere.has(id),
+			byPhone: byPhone.has(id)
+		})),
 		gone: there
 			.filter(({ memberId }) => memberId === null || !isPresent.has(memberId))
 			.map(({ name }) => name),

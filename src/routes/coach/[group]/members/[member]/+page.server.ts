@@ -1,8 +1,10 @@
 import { fail, redirect } from '@sveltejs/kit';
 import { memberForm, removeMemberForm } from '$lib/forms/members.ts';
 import { readForm } from '$lib/forms/read-form.ts';
-import { daysBetween, localDate } from '$lib/screening/calendar.ts';
+import { compareDates, daysBetween, localDate } from '$lib/screening/calendar.ts';
+import type { LocalDate } from '$lib/screening/types.ts';
 import * as attendance from '$lib/server/attendance.ts';
+import * as groupDays from '$lib/server/group-days.ts';
 import * as members from '$lib/server/members.ts';
 import * as roster from '$lib/server/roster.ts';
 import type { Actions, PageServerLoad } from './$types';
@@ -27,9 +29,19 @@ export const load: PageServerLoad = async (event) => {
 		state,
 		next,
 		daysLeft: state.open && state.endsSoon ? daysBetween(today, state.validUntil) : null,
-		attended: await attendance.ofMember(database, coach.coachId, group.id, member.id)
+		days: daysOf(
+			await attendance.ofMember(database, coach.coachId, group.id, member.id),
+			await groupDays.ofMember(database, coach.coachId, group.id, member.id)
+		)
 	};
 };
+
+/** Days on the list, and days on which only the runner's phone wrote the group's outing down. */
+function daysOf(attended: readonly LocalDate[], byPhone: readonly LocalDate[]) {
+	return [...new Set([...attended, ...byPhone])]
+		.sort((one, other) => compareDates(other, one))
+		.map((on) => ({ on, byPhoneAlone: !attended.includes(on) }));
+}
 
 export const actions: Actions = {
 	rename: async (event) => {
