@@ -445,6 +445,24 @@ export const sources = {
 		null,
 		'20 young active adults; abstract. The 15 s wait comes from a secondary summary.'
 	),
+	heartRateMeasurement2011: source(
+		'seen',
+		'Bluetooth SIG',
+		2011,
+		'Heart Rate Measurement',
+		'Heart Rate Service 1.0, and GATT Specification Supplement, 3.113',
+		null,
+		'Fields and flags in a published copy of the XML description (0x2A37).'
+	),
+	gattParsers: source(
+		'seen',
+		'Open libraries that parse Bluetooth values',
+		null,
+		null,
+		'Unit tests of SmartGattLib and of blevalueparser, public repositories',
+		null,
+		'Messages of heart-rate sensors, as bytes, with what they mean.'
+	),
 
 	// Beginners
 	buist2008: source(

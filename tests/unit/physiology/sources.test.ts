@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { sourceIds, sources, type Source } from '../../../src/lib/physiology/sources.ts';
 
-const texts = import.meta.glob<string>('../../../src/lib/{physiology,outing}/*.ts', {
+const texts = import.meta.glob<string>('../../../src/lib/{physiology,outing,recording}/*.ts', {
 	query: '?raw',
 	import: 'default',
 	eager: true
