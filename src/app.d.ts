@@ -1,3 +1,4 @@
+/// <reference types="web-bluetooth" />
 import type { SignedInCoach } from '$lib/server/coaches.ts';
 import type { Demo } from '$lib/server/demo/demo.ts';
 import type { House } from '$lib/server/open-house.ts';

@@ -23,7 +23,7 @@ function message(hex: string, meant: Meant, tag: Tag = 'seen'): PublishedValue {
 			bpm,
 			contact,
 			energyKilojoules: energy,
-			beatIntervalsMs: { ...intervalsMs, length: intervalsMs.length },
+			beatIntervalsMs: { ...Object.fromEntries(intervalsMs.entries()), length: intervalsMs.length },
 			isWhole
 		},
 		halfDigit(3),
