@@ -45,6 +45,7 @@ test('by talk: no beat anywhere, on screen, on paper, in the data or in the expo
 		'/learn/edge',
 		'/learn/guess',
 		'/learn/one-breath/moving',
+		'/prompter/strap',
 		'/account'
 	];
 	for (const path of pages) {

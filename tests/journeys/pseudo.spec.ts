@@ -61,6 +61,7 @@ const gated = [
 	'/bands/resting-pulse',
 	'/bands/card',
 	'/bands/walk-check',
+	'/prompter/strap',
 	'/learn/edge',
 	'/learn/guess',
 	'/outings',

@@ -181,6 +181,8 @@ export const walks: readonly Walk[] = [
 			await phone.screen(leadsTo.byTalk);
 			await page.goto('/bands/resting-pulse');
 			await look('resting pulse: off', page);
+			await page.goto('/prompter/strap');
+			await look('strap: pulse off', page);
 			await phone.screen(leadsTo.askFirst);
 			await phone.send('/screening/advice?/record', { ...advice, scope: 'none', givenOn: today() });
 			await page.goto('/screening/result');
@@ -424,6 +426,11 @@ export const walks: readonly Walk[] = [
 			await press(page, 'Add this morning');
 			await look('resting pulse: issue', page);
 			await phone.measureResting(68, today());
+			for (const way of ['Chest strap', 'Tap along', 'Count 10 s']) {
+				await page.goto('/prompter/strap');
+				await page.getByRole('button', { name: way }).click();
+				await look(`strap: ${way}`, page);
+			}
 			await page.goto('/bands/resting-pulse');
 			await ready(page);
 			await look('resting pulse: one morning', page);

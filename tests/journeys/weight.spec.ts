@@ -69,6 +69,7 @@ test('the drawing library comes only with bands that have a pulse', async ({ bro
 	await phone.measureResting(68, todayIn('UTC'));
 	const withPulse = await weigh('/bands');
 	expect(withPulse.draws).toBe(true);
+	isLight(await weigh('/prompter/strap'), 'the live pulse', SCRIPT);
 	isLight({ ...withPulse, draws: false }, 'bands with a pulse', SCRIPT_WITH_CHART);
 	await phone.screen(leadsTo.byTalk);
 	isLight(await weigh('/bands'), 'bands by talk', SCRIPT_OF_BANDS);

@@ -71,6 +71,7 @@ export const bands = {
 	measure: 'Measure my resting pulse',
 	walkCheck: 'Walk check',
 	past: 'Past outings',
+	tryPulse: 'Try a strap, or tap my pulse',
 	aboutYou: 'About you and units',
 	settling: {
 		title: 'You are settling in',

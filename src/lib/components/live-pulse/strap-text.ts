@@ -1,0 +1,31 @@
+import type { PulseNow } from '$lib/recording/pulse-now.ts';
+import { LOW_BATTERY_PERCENT, type StrapState } from '$lib/recording/strap.ts';
+import { livePulse } from '$words/live-pulse.ts';
+
+const words = livePulse.strap;
+
+/** How a strap is doing, in one or two sentences. No number in it: it is read aloud when it changes. */
+export function strapText(state: StrapState, now: PulseNow): string {
+	switch (state.kind) {
+		case 'none':
+			return words.lead;
+		case 'connected':
+			return words.connected[now.kind === 'known' ? 'known' : now.why];
+		case 'failed':
+			return words.faults[state.fault];
+		case 'choosing':
+		case 'connecting':
+		case 'away':
+		case 'given-up':
+			return words.states[state.kind];
+	}
+}
+
+/** Null where the strap does not tell. */
+export function batteryText(state: StrapState): string | null {
+	if (state.kind !== 'connected' || state.batteryPercent === null) return null;
+	const { batteryPercent } = state;
+	return batteryPercent <= LOW_BATTERY_PERCENT
+		? words.batteryLow(batteryPercent)
+		: words.battery(batteryPercent);
+}
