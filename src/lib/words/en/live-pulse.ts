@@ -115,5 +115,7 @@ export const tryStrap = {
 	],
 	straps:
 		'The strap has to speak the open Bluetooth heart-rate service. Most chest straps do. It speaks to one phone at a time, so end other apps that hold it.',
+	measure: 'Measure my resting pulse',
+	stop: 'Signs to stop',
 	back: 'To my bands'
 };
