@@ -1,14 +1,32 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { sources } from '$lib/physiology/sources.ts';
 import { heartRateMeasurement } from '$lib/recording/heart-rate-measurement.ts';
+import { messages } from './recorded-messages.ts';
 
-/* Fields and flags: heartRateMeasurement2011. Messages with their sources: tests/published. */
+/* Fields and flags: heartRateMeasurement2011. Each message names its own source. */
 
 const measured = (bytes: ArrayLike<number>) => {
 	const answer = heartRateMeasurement(bytes);
 	if (answer.kind !== 'measured') throw new Error('too short');
 	return answer;
 };
+
+const bytesOf = (hex: string) => hex.split(' ').map((digits) => parseInt(digits, 16));
+
+describe('messages that others read, too', () => {
+	it.each(
+		messages.map(
+			(one) => [one.hex, one.meant.bpm, sources[one.source].authors, one.tag, one] as const
+		)
+	)('%s is a pulse of %i (%s, %s)', (_hex, _bpm, _authors, _tag, { hex, meant }) => {
+		const { beatIntervalsMs, ...rest } = measured(bytesOf(hex));
+		const { intervalsMs, ...expected } = meant;
+		expect(rest).toEqual({ kind: 'measured', ...expected });
+		expect(beatIntervalsMs).toHaveLength(intervalsMs.length);
+		beatIntervalsMs.forEach((ms, i) => expect(ms).toBeCloseTo(intervalsMs[i] ?? NaN, 3));
+	});
+});
 
 describe('the bytes of a heart-rate sensor', () => {
 	it.each([[[]], [[0x00]], [[0x01, 0x40]]])('%j is too short to hold a pulse', (bytes) => {
