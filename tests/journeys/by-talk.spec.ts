@@ -46,6 +46,7 @@ test('by talk: no beat anywhere, on screen, on paper, in the data or in the expo
 		'/learn/guess',
 		'/learn/one-breath/moving',
 		'/prompter/strap',
+		'/methods/yours',
 		'/account'
 	];
 	for (const path of pages) {

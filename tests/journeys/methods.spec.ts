@@ -1,7 +1,9 @@
 import { formulas } from '../../src/lib/physiology/formulas.ts';
 import { agreements } from '../../src/lib/published/agreement.ts';
 import { everyValue } from '../../src/lib/published/every-value.ts';
+import { todayIn } from './days.ts';
 import { expect, test } from './test.ts';
+import { leadsTo, ready } from './walk.ts';
 
 test('every formula of the code is on the page, and each of its sources leads to its place', async ({
 	page
@@ -43,4 +45,31 @@ test('where two measured things differ, the difference is shown and not hidden',
 	const row = about.getByRole('row', { name: /printed there/ });
 	await expect(row.getByRole('cell').last()).toContainText('3.4 bpm');
 	await expect(row.getByRole('cell').last()).toContainText('of 3.5 bpm allowed');
+});
+
+test('the steps lead from age to the very band that is shown', async ({ page, phone }) => {
+	await phone.screen({ 'age.years': 46 });
+	await page.goto('/methods/yours');
+	await expect(page.getByRole('link', { name: 'Measure my resting pulse' })).toBeVisible();
+	await expect(page.locator('main')).not.toContainText('bpm');
+	await phone.measureResting(68, todayIn('UTC'));
+	await page.goto('/bands');
+	await ready(page);
+	const region = page.getByRole('region', { name: 'Steady run' });
+	const [low, high] = (await region.locator('.pulse strong').innerText()).split('–');
+	await page.getByRole('link', { name: 'Your own numbers, step by step' }).click();
+	// Worked out on paper: 208 - 0.7 x 46 = 175.8 (Tanaka 2001), less 68, half of it over rest 121.9.
+	await expect(page.getByText('208 − 0.7 × 46 = 175.8. Doubt: 11.4')).toBeVisible();
+	await expect(page.getByText('175.8 − 68.0 = 107.8')).toBeVisible();
+	await expect(page.getByText('50 % of 107.8 is 53.9. Plus 68.0 makes 121.9')).toBeVisible();
+	await expect(page.getByText(`Your band: ${low} to ${high} bpm.`)).toBeVisible();
+	await page.getByRole('link', { name: 'Cool-down walk' }).click();
+	await expect(page.getByText('Your band: under')).toBeVisible();
+});
+
+test('whose gate is closed is led to the result, as everywhere', async ({ page, phone }) => {
+	await phone.screen(leadsTo.askFirst);
+	await page.goto('/methods');
+	await page.getByRole('link', { name: 'Your own numbers, step by step' }).click();
+	await expect(page).toHaveURL(/\/screening\/result$/);
 });

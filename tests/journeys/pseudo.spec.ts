@@ -62,6 +62,7 @@ const gated = [
 	'/bands/card',
 	'/bands/walk-check',
 	'/prompter/strap',
+	'/methods/yours',
 	'/learn/edge',
 	'/learn/guess',
 	'/outings',

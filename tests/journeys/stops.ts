@@ -157,10 +157,14 @@ export const walks: readonly Walk[] = [
 				if (!page.url().endsWith('/bands')) return;
 				await ready(page);
 				await look(`bands: ${result}`, page);
+				await page.goto('/methods/yours');
+				await look(`your own numbers: ${result}`, page);
 				await phone.measureResting(68, today());
 				await page.goto('/bands');
 				await ready(page);
 				await look(`bands: ${result}, with a resting pulse`, page);
+				await page.goto('/methods/yours');
+				await look(`your own numbers: ${result}, with a resting pulse`, page);
 			}
 		})
 	),
