@@ -120,6 +120,7 @@ export const bands = {
 		'min/mile': 'min/mile'
 	},
 	start: 'Start an outing',
+	yours: 'Your own numbers, step by step',
 	stop: 'Signs to stop',
 	print: 'Print my bands',
 	careTitle: 'Take care of this'

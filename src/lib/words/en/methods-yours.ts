@@ -1,7 +1,8 @@
 import type { PhaseKind } from '$lib/outing/phase.ts';
+import { bands } from './bands.ts';
 
 export const yours = {
-	title: 'Your own numbers, step by step',
+	title: bands.yours,
 	linkHint: 'For whoever may run or walk by their result.',
 	lead: 'How the app comes to your band, with each doubt and each source. You see one digit after the point. The app rounds only in the last step.',
 	leadOff: 'How the app comes to what it tells you. For you it goes by talk and by feel alone.',
