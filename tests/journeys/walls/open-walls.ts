@@ -24,12 +24,15 @@ export const openWalls: Walls = {
 	'/learn/talk': { page },
 	'/learn/teach': { page },
 	'/methods': { page },
+	'/methods/checks': { page },
+	'/methods/formulas': { page },
 	'/methods/by-hand': {
 		page,
 		'?/default': anybody({ sends: () => ({ maximum: 1, reserve: 1, low: 1, high: 1 }), but: wrong })
 	},
 	'/offline': { page },
 	'/privacy': { page },
+	'/prompter': { page },
 	'/safety': { page },
 	'/safety/health': { page },
 	'/safety/outing': { page },

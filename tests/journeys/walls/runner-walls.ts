@@ -129,7 +129,9 @@ export const runnerWalls: Walls = {
 		page: oneOuting(),
 		'?/remove': oneOuting({ sends: sure })
 	},
+	'/methods/yours': { page: gated() },
 	'/prompter/kept': { GET: gated() },
+	'/prompter/strap': { page: gated() },
 	'/prompter/entries': { POST: ownFor('404')({ as: 'json', onlyReads: true }) },
 
 	'/screening/advice': {
