@@ -23,6 +23,8 @@ export default {
 				// Kit's route announcer carries one inline style attribute; exactly that one is allowed.
 				'style-src-attr': ['unsafe-hashes', 'sha256-S8qMpvofolR8Mpjy4kQvEm7m1q8clzU4dfDH0AmvZjo='],
 				'img-src': ['self', 'data:'],
+				// The tones of an outing, made in the page.
+				'media-src': ['self', 'blob:'],
 				'font-src': ['self'],
 				'connect-src': ['self'],
 				'worker-src': ['self'],

@@ -4,8 +4,9 @@
 import { build, version } from '$service-worker';
 
 /**
- * Keeps what must work without a network: the urgent signs, the signs to stop, and a page that says
- * that there is none. Nothing personal is kept: the pages are fetched without cookies.
+ * Keeps what must work without a network: the urgent signs, the signs to stop, the prompter, and a
+ * page that says that there is none. Nothing personal is kept: the pages are fetched without cookies,
+ * and the prompter is empty until it reads what the gate let this phone keep.
  */
 const worker = globalThis.self as unknown as ServiceWorkerGlobalScope;
 
@@ -16,8 +17,11 @@ const PAGES = [
 	'/safety/weather',
 	'/safety/outing',
 	'/safety/health',
+	'/prompter',
 	'/offline'
 ];
+/** A network that takes longer is as good as none, where something is kept. Our own choice. */
+const PATIENCE_MS = 4000;
 const ASSETS = new Set(build);
 
 worker.addEventListener('install', (event) => {
@@ -42,7 +46,8 @@ async function fill() {
 	await Promise.all(
 		PAGES.map(async (path) => {
 			const answer = await fetch(path, { credentials: 'omit', cache: 'no-store' });
-			if (!answer.ok) throw new Error(`${path} answered ${answer.status}`);
+			// A page that leads elsewhere is not the one that was asked for.
+			if (!answer.ok || answer.redirected) throw new Error(`${path} answered ${answer.status}`);
 			await cache.put(path, answer);
 		})
 	);
@@ -62,10 +67,18 @@ async function asset(request: Request): Promise<Response> {
 async function page(request: Request, path: string): Promise<Response> {
 	const isKept = request.method === 'GET' && PAGES.includes(path);
 	try {
-		const answer = await fetch(request);
+		const answer = await (isKept ? inTime(fetch(request)) : fetch(request));
 		// A server in trouble must not stand between somebody and the numbers to call.
 		return answer.status >= 500 && isKept ? ((await caches.match(path)) ?? answer) : answer;
 	} catch {
 		return (await caches.match(isKept ? path : '/offline')) ?? Response.error();
 	}
+}
+
+/** Late answers go nowhere: what is kept has been shown by then. */
+function inTime(answer: Promise<Response>): Promise<Response> {
+	return new Promise((done, failed) => {
+		const late = setTimeout(() => failed(new Error('too slow')), PATIENCE_MS);
+		void answer.finally(() => clearTimeout(late)).then(done, failed);
+	});
 }

@@ -81,6 +81,7 @@ test('nothing of the runner is kept: pages that anyone may see, and files', asyn
 	const pages = Object.keys(all).filter((path) => !path.startsWith('/_app/immutable/'));
 	expect(pages.sort()).toEqual([
 		'/offline',
+		'/prompter',
 		'/safety',
 		'/safety/health',
 		'/safety/outing',

@@ -1,5 +1,5 @@
-import type { Entry } from '../../src/lib/outing/entry.ts';
 import { button, heading, open, ready, start } from './an-outing.ts';
+import { entriesIn } from './past-entries.ts';
 import type { Phone } from './phone.ts';
 import { expect, test } from './test.ts';
 
@@ -9,12 +9,6 @@ import { expect, test } from './test.ts';
  */
 
 test.use({ viewport: { width: 360, height: 780 } });
-
-/** What the account holds, as its owner may take it away. */
-async function entriesIn(phone: Phone): Promise<readonly Entry[]> {
-	const file = (await (await phone.get('/account/export')).json()) as { outingEntries: Entry[] };
-	return file.outingEntries;
-}
 
 const kinds = async (phone: Phone) => (await entriesIn(phone)).map(({ kind }) => kind);
 

@@ -1,4 +1,4 @@
-import type { Outing } from './outing.ts';
+import type { Outing, OutingPhase } from './outing.ts';
 import type { SpeedUnit } from './typed-speed.ts';
 
 /** An outing that lies ahead, as the runner may do it. */
@@ -21,6 +21,12 @@ export interface KeptOwnOuting {
 	readonly walksInstead: boolean;
 }
 
+/** A band that an outing asks for within that of its kind, in beats. */
+export interface Narrower<Phase> {
+	readonly of: Pick<OutingPhase, 'kind' | 'target'>;
+	readonly pulse: Phase extends { readonly pulse: infer Pulse } ? Pulse : unknown;
+}
+
 /** What a phone may keep of a runner, and until when. */
 export interface KeptForRunner<Phase> {
 	readonly open: true;
@@ -41,6 +47,8 @@ export interface KeptForRunner<Phase> {
 	readonly careTeamLimitBpm: number | null;
 	readonly speedUnit: SpeedUnit;
 	readonly phases: readonly Phase[];
+	/** For phases that have a target of their own, by kind and target. */
+	readonly narrower: readonly Narrower<Phase>[];
 	readonly outings: readonly KeptOuting[];
 	readonly own: readonly KeptOwnOuting[];
 	readonly usual: Outing;

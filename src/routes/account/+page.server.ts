@@ -15,6 +15,7 @@ import * as pastOutings from '$lib/server/past-outings.ts';
 import * as readings from '$lib/server/readings.ts';
 import * as screenings from '$lib/server/screenings.ts';
 import * as settings from '$lib/server/settings.ts';
+import { CLEAR_SITE_DATA } from '$lib/server/shared-tablet.ts';
 import { forgetPhone, keep, visitor } from '$lib/server/visitor.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { groupActions } from './group-actions.ts';
@@ -95,12 +96,16 @@ export const actions: Actions = {
 		await account.deleteAll(database, runnerId);
 		await house.auth.signOut(event.request.headers);
 		forgetPhone(event.cookies);
+		// Also what the prompter keeps: the page has said what would be lost.
+		event.setHeaders({ 'clear-site-data': CLEAR_SITE_DATA });
 		redirect(303, '/account/gone');
 	},
 	signOut: async (event) => {
 		const { house } = needRunner(event);
 		await house.auth.signOut(event.request.headers);
 		forgetPhone(event.cookies);
+		// Also what the prompter keeps: the page has said what would be lost.
+		event.setHeaders({ 'clear-site-data': CLEAR_SITE_DATA });
 		redirect(303, '/');
 	}
 };

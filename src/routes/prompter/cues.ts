@@ -11,6 +11,8 @@ export interface CueChoice {
 	voice: boolean;
 	vibration: boolean;
 	flash: boolean;
+	/** Tones as a track, which a locked phone plays on. Off unless chosen: it stops other music. */
+	track: boolean;
 }
 
 const NAME = 'cues';
@@ -22,7 +24,8 @@ export function chosenCues(): CueChoice {
 		sound: isOn('sound'),
 		voice: isOn('voice'),
 		vibration: isOn('vibration'),
-		flash: isOn('flash')
+		flash: isOn('flash'),
+		track: kept?.track === true
 	};
 }
 
@@ -39,9 +42,10 @@ export class CueGiver {
 		if (this.choice.sound) this.#beeper ??= openBeeper();
 	}
 
-	give({ kind, phase: index }: Cue, phases: readonly OutingPhase[]) {
+	/** @param isSounding whether the tones come from a track already */
+	give({ kind, phase: index }: Cue, phases: readonly OutingPhase[], isSounding: boolean) {
 		const isCountdown = kind === 'three' || kind === 'two' || kind === 'one';
-		this.#beeper?.beep(!isCountdown);
+		if (!isSounding) this.#beeper?.beep(!isCountdown);
 		if (this.choice.vibration) navigator.vibrate?.(isCountdown ? 80 : [300, 120, 300]);
 		const text = textOf(kind, phases[index]);
 		if (this.choice.voice && text !== null) say(text, document.documentElement.lang);

@@ -1,3 +1,4 @@
+import { clockReading } from '$lib/device/clock-reading.ts';
 import { keepClock, keptClock } from '$lib/device/run-clock.ts';
 import { keepScreenOn } from '$lib/device/wake-lock.ts';
 import { ofLastRun } from '$lib/device/written-entries.ts';
@@ -11,6 +12,7 @@ import { phasesOf } from '$lib/outing/outing.ts';
 import { talkMomentAt, type TalkMoment } from '$lib/outing/talk-moment.ts';
 import { cuesSince, positionAt } from '$lib/outing/timeline.ts';
 import { CueGiver, type CueChoice } from './cues.ts';
+import { OutingTrack } from './outing-track.ts';
 import type { Phone } from './phone.svelte.ts';
 import { secondsInto, type Answered } from './talk-answer.ts';
 
@@ -22,9 +24,6 @@ const REFRESH_EVERY_MS = 2 * 60 * 1000;
 
 export type Started = Extract<Entry, { kind: 'started' }>;
 type StartedContent = Extract<EntryContent, { kind: 'started' }>;
-
-const SINCE = Math.random().toString(36);
-const reading = () => ({ wallMs: Date.now(), steadyMs: performance.now(), since: SINCE });
 
 /** An outing that is on. All that it knows is in its entries, so a reload changes nothing. */
 export class Player {
@@ -41,11 +40,13 @@ export class Player {
 
 	#clock: OutingClock;
 	#lookedMs: number | null = null;
+	#known = '';
 	#keptMs = 0;
 	#refreshedMs = 0;
 	#cues: CueGiver;
 	#timer: ReturnType<typeof setInterval>;
 	#letSleep = keepScreenOn();
+	#track: OutingTrack | null = null;
 
 	private constructor(
 		readonly phone: Phone,
@@ -71,8 +72,8 @@ export class Player {
 		choice: CueChoice
 	): Player {
 		const run = crypto.randomUUID();
-		const player = new Player(phone, runnerKey, run, started, startClock(reading()), choice);
-		player.#cues.open();
+		const player = new Player(phone, runnerKey, run, started, startClock(clockReading()), choice);
+		player.#sound();
 		player.#write([{ ...started, elapsedMs: 0 }]);
 		player.look();
 		return player;
@@ -91,26 +92,26 @@ export class Player {
 		const clock = clockOfEntries(entries, await keptClock(phone.database, outingRunId));
 		const player = new Player(phone, runnerKey, outingRunId, started, clock, choice);
 		player.entries = entries;
-		player.#lookedMs = tellTime(clock, reading()).elapsedMs;
+		player.#lookedMs = tellTime(clock, clockReading()).elapsedMs;
 		player.look();
 		// Sound has to wait for the next tap.
-		document.addEventListener('pointerdown', () => player.#cues.open(), { once: true });
+		document.addEventListener('pointerdown', () => player.#sound(), { once: true });
 		return player;
 	}
 
 	look = () => {
-		const told = tellTime(this.#clock, reading());
+		const told = tellTime(this.#clock, clockReading());
 		this.#clock = told.clock;
 		this.nowMs = Math.max(told.elapsedMs, this.log.at(-1)?.atMs ?? 0);
 		const planned = phasesOf(this.started.outing);
 		for (const cue of cuesSince(planned, this.log, this.#lookedMs, this.nowMs)) {
 			if (this.nowMs - cue.atMs > FRESH_MS) continue;
-			this.#cues.give(cue, this.position.phases);
+			this.#cues.give(cue, this.position.phases, this.#track?.isPlaying ?? false);
 			if (cue.kind === 'phase-begins') this.begun += 1;
 		}
 		this.#lookedMs = this.nowMs;
-		const due = dueEntries(this.started.outing, this.entries, this.nowMs);
-		if (due.length > 0) this.#write(due);
+		this.#track?.look(this.log, this.position, this.nowMs);
+		this.#writeDue();
 		if (this.nowMs - this.#keptMs >= KEEP_EVERY_MS) void this.#keep();
 		if (this.nowMs - this.#refreshedMs < REFRESH_EVERY_MS) return;
 		this.#refreshedMs = this.nowMs;
@@ -142,6 +143,27 @@ export class Player {
 		document.removeEventListener('visibilitychange', this.#returned);
 		this.#letSleep();
 		this.#cues.close();
+		this.#track?.close();
+	}
+
+	/** From a tap. */
+	#sound() {
+		this.#cues.open();
+		if (!this.choice.sound || !this.choice.track) return;
+		this.#track = new OutingTrack(this.started.outing, {
+			play: () => this.do({ kind: 'resumed' }),
+			pause: () => this.do({ kind: 'paused' })
+		});
+	}
+
+	/** Only where a phase has ended or something was done: this is looked at four times a second. */
+	#writeDue() {
+		const place = this.position.state === 'over' ? 'over' : this.position.index;
+		const known = `${place} ${this.entries.length}`;
+		if (known === this.#known) return;
+		this.#known = known;
+		const due = dueEntries(this.started.outing, this.entries, this.nowMs);
+		if (due.length > 0) this.#write(due);
 	}
 
 	#write(due: readonly DueEntry[]) {
@@ -160,7 +182,11 @@ export class Player {
 
 	async #keep() {
 		this.#keptMs = this.nowMs;
-		await keepClock(this.phone.database, this.outingRunId, clockToKeep(this.#clock, reading()));
+		await keepClock(
+			this.phone.database,
+			this.outingRunId,
+			clockToKeep(this.#clock, clockReading())
+		);
 		await this.phone.noteTime();
 	}
 

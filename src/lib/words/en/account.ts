@@ -93,6 +93,11 @@ export const account = {
 	signOutText:
 		'This phone can no longer open your data. With another phone or a passkey you can. Without one nobody can, and then it is deleted within a day or so.',
 	signOutGo: 'Forget me here',
+	signOutUnsent: (count: number) =>
+		count === 1
+			? '1 entry of an outing on this phone was not sent yet. It would be lost. Open the prompter with a network first.'
+			: `${count} entries of an outing on this phone were not sent yet. They would be lost. Open the prompter with a network first.`,
+	signOutPrompter: 'To the prompter',
 	issues: {
 		'unknown-option': 'Pick one of the choices.',
 		'too-long': 'Use at most 40 characters.'

@@ -58,6 +58,20 @@ export const prompter = {
 		takeOf: (name: string) => `Take this one: ${name}`,
 		own: 'Make an outing of your own'
 	},
+	clear: {
+		title: 'What lies on this phone',
+		text: 'Your bands and the outings of the next 14 days, and what you did that was not sent yet. With a network this page brings the first back each time. To keep it off a phone that others use, choose “Forget me here” on the account page.',
+		lost: (count: number) =>
+			count === 1
+				? '1 entry was not sent yet. It would be lost for good.'
+				: `${count} entries were not sent yet. They would be lost for good.`,
+		go: 'Clear this phone',
+		sure: 'Clear it all the same',
+		keep: 'Keep it',
+		account: 'To the account page',
+		done: 'This phone is cleared',
+		doneText: 'Your account is as it was. This phone is still signed in to it.'
+	},
 	outbox: {
 		waiting: (count: number) =>
 			count === 1 ? '1 entry is waiting to be sent.' : `${count} entries are waiting to be sent.`,
@@ -91,6 +105,9 @@ export const prompter = {
 			vibration: 'Vibration',
 			flash: 'A flash of the screen'
 		},
+		track: 'Tones with the screen locked',
+		trackHint:
+			'The tones then play as a track, with your phone’s own buttons. It stops other music on many phones. Some phones stop it after a while, iPhones above all when they save power. Try it once at home.',
 		locked:
 			'Keep this page open and the screen on: with the screen locked most phones stop voice and vibration. The clock is still right when you look again.',
 		start: 'Start'

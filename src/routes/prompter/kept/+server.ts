@@ -12,6 +12,7 @@ import { setView } from '../../bands/set-view.ts';
 import { unitsOf } from '../../bands/units-of.ts';
 import { phaseView, pulseView } from '../../bands/view.ts';
 import { needOpen } from '../../standing-of.ts';
+import { narrowerOf } from './narrower-of.ts';
 import { runnerKeyOf } from '../runner-key.ts';
 import type { RequestHandler } from './$types';
 
@@ -34,6 +35,7 @@ export const GET: RequestHandler = async (event) => {
 	const mayRun = guidance.mayRun && !isSettling;
 	const running = access.startEffort === 'moderate' ? 'first-runs' : 'runs';
 	const plans = await outingPlans.list(house.database, { runnerId: runner.runnerId });
+	const own = plans.map(({ id, outing }) => ({ id, ...runnerOuting(outing, access, guidance) }));
 	const pulse = pulseView(guidance.pulse);
 	const resultEndsAt = startOfDay(addDays(access.validUntil, 1), timeZone);
 	const kept: KeptForRunner<ReturnType<typeof phaseView>> = {
@@ -53,8 +55,9 @@ export const GET: RequestHandler = async (event) => {
 		phases: guidance.phases.map((phase) =>
 			phaseView(phase, setView(phase, set, timeZone), unitsOf(settings))
 		),
+		narrower: narrowerOf(guidance, [...outings, ...own]),
 		outings,
-		own: plans.map(({ id, outing }) => ({ id, ...runnerOuting(outing, access, guidance) })),
+		own,
 		usual: ownOuting(prompter.usual, mayRun ? running : 'walks')
 	};
 	return json(kept);

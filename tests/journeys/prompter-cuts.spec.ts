@@ -1,0 +1,177 @@
+import type { BrowserContext, Page, Route } from '@playwright/test';
+import { plainPhase } from '../../src/lib/outing/plain-phase.ts';
+import { answerDay, button, heading, ready, take } from './an-outing.ts';
+import { entriesIn } from './past-entries.ts';
+import { seeded } from './seeded.ts';
+import { expect, test } from './test.ts';
+
+/*
+ * A network and a phone that fail at any moment. Our own rules, no source: whatever is cut, each
+ * answer reaches the account, and once.
+ */
+
+test.use({ viewport: { width: 360, height: 780 } });
+
+const levels = ['comfortable', 'with breaths', 'broke off'] as const;
+const names = ['comfortable', 'with-breaths', 'broke-off'] as const;
+const PHASE_SECONDS = 20;
+const round = [plainPhase('steady-run', 20), plainPhase('recovery-walk', 20)];
+/** A hundred phases, each with an answer: two of these make two hundred cuts. */
+const outing = {
+	name: 'Many short runs',
+	parts: [
+		{ times: 40, phases: round },
+		{ times: 10, phases: round }
+	]
+};
+
+async function begin(page: Page) {
+	await page.goto('/prompter');
+	await ready(page);
+	await take(page, outing.name);
+	await answerDay(page);
+	await page.getByLabel('Outdoors').check();
+	await button(page, 'Start').click();
+	await expect(heading(page)).toHaveText('Steady run');
+}
+
+/** What becomes of each request that sends entries: lost on the way there, on the way back, or not. */
+async function failBy(context: BrowserContext, chance: () => number) {
+	const cuts = { there: 0, back: 0 };
+	const cut = async (route: Route) => {
+		const drawn = chance();
+		if (drawn < 0.4) {
+			cuts.there += 1;
+			return route.abort();
+		}
+		if (drawn < 0.8) {
+			cuts.back += 1;
+			await route.fetch();
+			return route.abort();
+		}
+		return route.continue();
+	};
+	await context.route('**/prompter/entries', cut);
+	return cuts;
+}
+
+for (const seed of [20_261_125, 7]) {
+	test(`a hundred answers under cuts of network, page and browser: none lost, none twice (${seed})`, async ({
+		page: first,
+		phone,
+		context
+	}) => {
+		test.setTimeout(180_000);
+		const chance = seeded(seed);
+		await phone.screen();
+		await context.route('**/prompter/kept', async (route) => {
+			const answer = await route.fetch();
+			await route.fulfill({ json: { ...((await answer.json()) as object), usual: outing } });
+		});
+		await first.clock.install({ time: Date.now() });
+		let page = first;
+		await begin(page);
+		const cuts = await failBy(context, chance);
+		const said: string[] = [];
+		// To within the last third of each phase, in which it is asked.
+		await page.clock.runFor(15_000);
+		for (let phase = 0; phase < 100; phase += 1) {
+			const level = Math.floor(chance() * 3);
+			await button(page, levels[level] ?? '').click();
+			said.push(names[level] ?? '');
+			const drawn = chance();
+			if (drawn < 0.06) {
+				await page.reload();
+				await ready(page);
+			} else if (drawn < 0.12) {
+				const next = await context.newPage();
+				await page.close();
+				page = next;
+				await page.goto('/prompter');
+				await ready(page);
+			} else if (drawn < 0.2) {
+				await context.setOffline(true);
+				await page.clock.runFor(3000);
+				await context.setOffline(false);
+			}
+			// Not by the clock alone: what fell due while nothing ran is made up for.
+			await expect(page.locator('.clock')).toBeVisible();
+			const { at, began } = await whenOf(page);
+			const wanted = (phase + 1) * PHASE_SECONDS * 1000 + 15_000;
+			if (phase < 99) await page.clock.runFor(Math.max(0, wanted - (at - began)));
+		}
+		await page.clock.runFor(30_000);
+		await expect(heading(page)).toHaveText('Done');
+		await context.unroute('**/prompter/entries');
+		await page.clock.runFor(600_000);
+		await expect(page.getByText('waiting to be sent')).toHaveCount(0);
+		expect(cuts.there + cuts.back).toBeGreaterThan(100);
+		const entries = await entriesIn(phone);
+		const answers = entries.flatMap((entry) => (entry.kind === 'talk-answer' ? entry : []));
+		expect(answers.map(({ phase, talk }) => [phase, talk])).toEqual(
+			said.map((talk, phase) => [phase, talk])
+		);
+		expect(new Set(entries.map(({ id }) => id)).size).toBe(entries.length);
+		const ends = entries.filter(({ kind }) => kind === 'phase-done');
+		expect(ends).toHaveLength(100);
+	});
+}
+
+/** The page's clock, and when its outing began. */
+const whenOf = (page: Page) =>
+	page.evaluate(
+		() =>
+			new Promise<{ at: number; began: number }>((done) => {
+				const opening = indexedDB.open('breathmark');
+				opening.onsuccess = () => {
+					const all = opening.result.transaction('entry').objectStore('entry').getAll();
+					all.onsuccess = () => {
+						const began = (all.result as { entry: { at: number } }[])[0]?.entry.at ?? 0;
+						opening.result.close();
+						done({ at: Date.now(), began });
+					};
+				};
+			})
+	);
+
+test('a reload in every part of an outing, and a kill in every other, lose no second', async ({
+	page: first,
+	phone,
+	context
+}) => {
+	await phone.screen();
+	await first.clock.install({ time: Date.now() });
+	let page = first;
+	await page.goto('/prompter');
+	await ready(page);
+	await take(page);
+	await answerDay(page);
+	await page.getByLabel('Outdoors').check();
+	await button(page, 'Start').click();
+	const began = (await whenOf(page)).began;
+	// 420 s to warm up, runs of 30 to 50 s with 110 s between, 420 s to cool down.
+	const lengths = [420, 30, 110, 40, 110, 50, 110, 40, 110, 30, 420];
+	let start = 0;
+	for (const [phase, length] of lengths.entries()) {
+		const { at } = await whenOf(page);
+		await page.clock.fastForward(began + (start + 10) * 1000 - at);
+		if (phase % 2 === 0) await page.reload();
+		else {
+			const next = await context.newPage();
+			await page.close();
+			page = next;
+			await page.goto('/prompter');
+		}
+		await ready(page);
+		await expect(page.getByText(`part ${phase + 1} of 11`).first()).toBeVisible();
+		await expect(page.locator('.clock')).toHaveText(/\d:\d\d/);
+		const text = (await page.locator('.clock').textContent()) ?? '';
+		const [minutes = 0, seconds = 0] = text.split(':').map(Number);
+		const passed = (await whenOf(page)).at - began - start * 1000;
+		expect(Math.abs(minutes * 60 + seconds - (length - passed / 1000))).toBeLessThanOrEqual(1.1);
+		start += length;
+	}
+	await page.clock.fastForward(500_000);
+	await expect(heading(page)).toHaveText('Done');
+	await expect.poll(async () => (await entriesIn(phone)).length).toBe(13);
+});
