@@ -43,7 +43,7 @@ interface PhoneSchema extends DBSchema {
 export type PhoneDatabase = IDBPDatabase<PhoneSchema>;
 
 /** With another shape of what is kept, the old is of no use: the next number. */
-export const NAME = 'breathmark';
+const NAME = 'breathmark';
 const VERSION = 1;
 
 /** @throws where a browser keeps nothing, as some do in a private window */

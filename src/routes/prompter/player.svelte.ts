@@ -13,14 +13,9 @@ import { talkMomentAt, type TalkMoment } from '$lib/outing/talk-moment.ts';
 import { cuesSince, positionAt } from '$lib/outing/timeline.ts';
 import { CueGiver, type CueChoice } from './cues.ts';
 import { OutingTrack } from './outing-track.ts';
+import { FRESH_MS, KEEP_EVERY_MS, LOOK_EVERY_MS, REFRESH_EVERY_MS } from './paces.ts';
 import type { Phone } from './phone.svelte.ts';
 import { secondsInto, type Answered } from './talk-answer.ts';
-
-/** A cue that is older than this says what no longer is: it is left out. */
-const FRESH_MS = 2000;
-const LOOK_EVERY_MS = 250;
-const KEEP_EVERY_MS = 5000;
-const REFRESH_EVERY_MS = 2 * 60 * 1000;
 
 export type Started = Extract<Entry, { kind: 'started' }>;
 type StartedContent = Extract<EntryContent, { kind: 'started' }>;
@@ -146,7 +141,6 @@ export class Player {
 		this.#track?.close();
 	}
 
-	/** From a tap. */
 	#sound() {
 		this.#cues.open();
 		if (!this.choice.sound || !this.choice.track) return;
