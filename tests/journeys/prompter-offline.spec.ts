@@ -154,7 +154,7 @@ test('a phone can be cleared, and asks first while something waits', async ({
 	await button(page, 'Clear this phone').click();
 	await expect(page.getByText('They would be lost for good.')).toBeVisible();
 	await button(page, 'Clear it all the same').click();
-	await expect(heading(page)).toHaveText('This phone is cleared');
+	await expect(heading(page)).toHaveText('This phone is empty now');
 	const left = await page.evaluate(
 		() =>
 			new Promise<number[]>((done) => {

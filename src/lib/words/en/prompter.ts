@@ -69,7 +69,7 @@ export const prompter = {
 		sure: 'Clear it all the same',
 		keep: 'Keep it',
 		account: 'To the account page',
-		done: 'This phone is cleared',
+		done: 'This phone is empty now',
 		doneText: 'Your account is as it was. This phone is still signed in to it.'
 	},
 	outbox: {
