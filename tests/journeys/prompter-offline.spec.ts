@@ -117,6 +117,8 @@ test('a result that ends in mid-outing leads to the walk that cools down, withou
 		await route.fulfill({ json: { ...kept, grantEndsAt: kept.servedAt + 430_000 } });
 	});
 	await start(page);
+	// What is asked of a network that is gone must not be answered by the test.
+	await context.route('**/prompter/kept', (route) => route.abort());
 	await context.setOffline(true);
 	await page.clock.runFor(421_000);
 	await expect(heading(page)).toHaveText('Steady run');
