@@ -7,6 +7,7 @@ import type { DemoWords } from './words.ts';
 
 /** Uneven runs out along the path, and shorter ones back. Made up. */
 const RUNS = [35, 50, 65, 80, 65, 50];
+const LONGEST = Math.max(...RUNS);
 const RECOVERY_SECONDS = 115;
 
 /** What the coach wrote down beside the programme: one outing with runs, and one of walking. */
@@ -19,10 +20,10 @@ export const libraryOfGroup: DemoPart = async ({ database, coach, groupId, words
 	}
 };
 
-function lockAndBack({ withRuns, cues }: DemoWords['library']): Outing {
+function lockAndBack({ withRuns, longCue }: DemoWords['library']): Outing {
 	const runs = RUNS.flatMap((seconds, i) => [
 		...(i === 0 ? [] : [plainPhase('recovery-walk', RECOVERY_SECONDS)]),
-		{ ...plainPhase('steady-run', seconds), cue: cues[i] ?? '' }
+		{ ...plainPhase('steady-run', seconds), cue: seconds === LONGEST ? longCue : '' }
 	]);
 	const [first, last] = [plainPhase('warm-up-walk', 440), plainPhase('cool-down-walk', 400)];
 	return { name: withRuns, parts: [first, ...runs, last] };

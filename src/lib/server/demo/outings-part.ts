@@ -23,6 +23,9 @@ const EARLY_DAYS = 8;
 /** Settling in took Ines a day longer than the group: she stands one outing behind it from here. */
 const INES_BEHIND = { from: 7, outingsAhead: -1 };
 
+/** Who finds the question about the morning after the last outing. */
+const NOT_YET_ASKED = 'ines';
+
 /** Four weeks day by day: who was there, what they may do that day, and what their phones wrote. */
 export const outingsTogether: DemoPart = async (group) => {
 	const { database, coach, groupId, today } = group;
@@ -73,9 +76,9 @@ async function comeTo(group: DemoGroup, person: DemoRunnerId, day: Day): Promise
 	const told = { now: startedAt + HOUR_MS, timeZone: DEMO_ZONE };
 	await pastOutings.append(database, vault, runner.runnerId, entries, told);
 	const last = entries.at(-1);
-	// After the last one the question stands open.
-	if (day.isLast || last === undefined) return;
 	const now = morningAfter(day.onDate);
+	const isOpen = day.isLast && person === NOT_YET_ASKED;
+	if (isOpen || now > group.now || last === undefined) return;
 	const hurts = sore?.after === day.i;
 	const pain = hurts ? ({ level: 'new', where: 'shin' } as const) : nothing;
 	const morning = nextMorningEntry(last, now, pain);

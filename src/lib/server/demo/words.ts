@@ -19,11 +19,11 @@ export interface DemoWords {
 	}[];
 	/** How an outing of the programme is called; a longest run of 0 is a walk. */
 	readonly outingName: (number: number, longestRunSeconds: number) => string;
-	/** Two outings that the coach wrote down beside the programme, and what to call out in the runs. */
+	/** Two outings that the coach wrote down beside the programme, and what to call out in the long run. */
 	readonly library: {
 		readonly withRuns: string;
 		readonly walking: string;
-		readonly cues: readonly string[];
+		readonly longCue: string;
 	};
 	/** What the coach wrote beside a band of Mei-Lin's. */
 	readonly bandNote: { readonly toRunner: string; readonly inner: string };

@@ -1,6 +1,8 @@
+import { fromTo } from './from-to.ts';
+
 /** A band in beats, wherever one is shown. */
 export const bandNumbers = {
-	range: (low: number, high: number) => `${low}–${high}`,
+	range: fromTo,
 	under: (high: number) => `under ${high}`,
 	swellText: (phase: string, low: number | null, high: number, spread: number) =>
 		low === null

@@ -1,4 +1,5 @@
 import type { PhaseKind } from '$lib/outing/phase.ts';
+import { fromTo } from './from-to.ts';
 
 /** Bands at the coach's desk. A coach sees no reasons, no answers, no age and no resting pulse. */
 export const coachBands = {
@@ -28,13 +29,13 @@ export const coachBands = {
 	usual: 'the usual band',
 	bpm: 'bpm',
 	bpmLong: 'beats a minute',
-	range: (low: number, high: number) => `${low}–${high}`,
+	range: fromTo,
 	under: (high: number) => `under ${high}`,
 	giveOrTake: (spread: number) => `give or take ${spread}`,
 	percentRange: (low: number | null, high: number) =>
 		low === null ? `under ${high} % of reserve` : `${low}–${high} % of reserve`,
 	careLimit: 'The upper edge is a limit from their care team. It stays, whatever is set here.',
-	effortOf: (low: number, high: number) => `feels ${low}–${high} of 10`,
+	effortOf: (low: number, high: number) => `feels ${fromTo(low, high)} of 10`,
 	speed: 'Speed',
 	swellText: (part: string, low: number | null, high: number, spread: number) =>
 		low === null

@@ -25,7 +25,7 @@ export const lanternStreet = {
 	library: {
 		withRuns: 'To the lock and back: 1 min 20 s',
 		walking: 'Wet evening: walking under the bridges',
-		cues: ['As far as the first lamp', 'Past the two boats', '', 'The long one, to the lock']
+		longCue: 'The long one, as far as the lock'
 	},
 	bandNote: {
 		toRunner: 'We keep your runs easy for now. If you can tell me a story, it is right.',

@@ -169,6 +169,7 @@ export const ownOutings = {
 	own: 'On your own',
 	empty:
 		'Outings that you make for yourself will stand here. The first one is ready to be changed.',
+	later: (count: number) => (count === 1 ? '1 more after these' : `${count} more after these`),
 	walksInstead: 'For you, each run is a brisk walk of the same length.',
 	picture: 'A line for walking, an arc over each run',
 	stop: 'Stop if something feels wrong. How you can talk comes first, whatever is written here.'

@@ -1,4 +1,5 @@
 import type { PhaseKind } from '$lib/outing/phase.ts';
+import { fromTo } from './from-to.ts';
 
 /** Words that stand on paper, and on the pages that print it. */
 export const paper = {
@@ -55,8 +56,8 @@ export const paper = {
 		orderByTalk: 'Talk first, then how it feels.',
 		bpm: 'bpm',
 		under: (high: number) => `under ${high}`,
-		range: (low: number, high: number) => `${low}–${high}`,
-		feels: (low: number, high: number) => `feels ${low}–${high}`,
+		range: fromTo,
+		feels: (low: number, high: number) => `feels ${fromTo(low, high)}`,
 		feelsOf: 'feels, of 10',
 		count: 'count 15 s',
 		speed: 'speed',
@@ -90,7 +91,7 @@ export const paper = {
 	wall: {
 		title: 'Sheets for the wall',
 		lead: 'One part a sheet. Pin them side by side, in the order of the outing.',
-		feels: (low: number, high: number) => `feels ${low}–${high} of 10`
+		feels: (low: number, high: number) => `feels ${fromTo(low, high)} of 10`
 	},
 	stopSigns: {
 		title: 'Signs to stop',
