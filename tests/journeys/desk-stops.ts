@@ -29,6 +29,35 @@ async function fill(lantern: LanternStreet, context: () => Promise<APIRequestCon
 const memberOf = (lantern: LanternStreet, name: string) =>
 	`${lantern.path}/members/${lantern.runners.get(name)?.memberId}`;
 
+/** A programme that is refused, taken as it would work, kept, and about to be replaced. */
+async function programme(page: Page, path: string, look: Look) {
+	await see(page, look, 'programme: the form', `${path}/programme/new`);
+	await page.getByLabel('Weeks, settling in included').fill('10');
+	await page.getByLabel('Wednesday').uncheck();
+	await page.getByLabel('Tuesday').check();
+	await press(page, 'Show the weeks');
+	await look('programme: refused', page);
+	await press(page, /^The same in/);
+	await press(page, /^Take Monday/);
+	await look('programme: the weeks', page);
+	await press(page, 'Keep this programme');
+	await look('programme: kept', page);
+	await page
+		.getByRole('button', { name: /^Take off/ })
+		.first()
+		.click();
+	await page.waitForLoadState('load');
+	await look('programme: a day taken off', page);
+	await page.getByText('Change the days').click();
+	await page.getByLabel('Tuesday').check();
+	await press(page, 'Keep these days');
+	await look('programme: days, issue', page);
+	await page.goto(`${path}/programme/new`);
+	await press(page, 'Show the weeks');
+	await press(page, 'Keep this programme');
+	await look('programme: not sure', page);
+}
+
 /** The coach's pages and what leads to them, in every state. */
 export const deskWalks: readonly Walk[] = [
 	{
@@ -67,7 +96,8 @@ export const deskWalks: readonly Walk[] = [
 				'/print',
 				'/cards',
 				'/outings',
-				'/programme'
+				'/programme',
+				'/programme/new'
 			]) {
 				if ((await phone.get(path + part)).status() === 404) continue;
 				await see(page, look, `empty group${part}`, path + part);
@@ -96,6 +126,7 @@ export const deskWalks: readonly Walk[] = [
 			]) {
 				await see(page, look, `group${part}`, path + part);
 			}
+			await programme(page, path, look);
 			for (const name of ['Ines', 'Tobias', 'Rashid', 'Gwen', 'Dagny']) {
 				await see(page, look, `member: ${name}`, memberOf(lantern, name));
 				await see(page, look, `bands of ${name}`, lantern.bandsOf(name));

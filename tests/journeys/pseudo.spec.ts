@@ -101,7 +101,16 @@ test('no text is written in a page: the desk', async ({ page, stranger, house })
 	const parts = ['', '/attendance', '/bands', '/invite', '/settings', '/import', '/print'];
 	await look(
 		page,
-		[...parts, '/outings', '/cards', '/wall', '/stop-signs', '/cues'].map(on(lantern))
+		[
+			...parts,
+			'/outings',
+			'/programme',
+			'/programme/new',
+			'/cards',
+			'/wall',
+			'/stop-signs',
+			'/cues'
+		].map(on(lantern))
 	);
 });
 

@@ -51,6 +51,7 @@ export async function decide(
 		if (day.programmeId !== programme.id) return 'decided';
 		const calendar = await calendarOf(step, groupId, programme.id);
 		const planned = planner({ ...programme, inputs }, calendar, today);
+		if (planned === null) return 'decided';
 		const taken = await datesTaken(step, groupId, planned);
 		if (taken !== null)
 			throw new RangeError('decide requires a planner that leaves taken days out');

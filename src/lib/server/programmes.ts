@@ -25,14 +25,14 @@ export type { ToPlan } from './plan-days.ts';
 export type { Programme, ProgrammeInputs, ProgrammeWords } from './programme-rows.ts';
 
 /**
- * Works the days to come out of the calendar as it is at that moment. It is asked while nobody else
- * can change the calendar, so it only reckons.
+ * Works the days to come out of the calendar as it is at that moment; null for wishes that cannot be
+ * met. It is asked while nobody else can change the calendar, so it only reckons.
  */
 export type Planner = (
 	words: ProgrammeWords,
 	calendar: readonly CalendarDay[],
 	today: LocalDate
-) => readonly ToPlan[];
+) => readonly ToPlan[] | null;
 
 /** What a programme was made from, and the days that came of it or how they come of it. */
 export interface Making {
@@ -94,8 +94,7 @@ export async function make(
 		const before = await current(step, coach.coachId, groupId);
 		if (instead !== undefined && !isSame(before, instead)) return { kind: 'changed-meanwhile' };
 		const today = localDate(now, group.timeZone);
-		const planned =
-			typeof how === 'function' ? how(words, await calendarOf(step, groupId, null), today) : how;
+		const planned = plannedBy(how, words, await calendarOf(step, groupId, null), today);
 		const taken = await datesTaken(step, groupId, planned);
 		if (taken !== null) return taken;
 		await endCurrent(step, groupId, now, today);
@@ -128,10 +127,7 @@ export async function change(
 		if (group === null || before === null) return { kind: 'not-found' };
 		if (before.revision !== revision) return { kind: 'changed-meanwhile' };
 		const today = localDate(now, group.timeZone);
-		const planned =
-			typeof how === 'function'
-				? how(words, await calendarOf(step, groupId, before.id), today)
-				: how;
+		const planned = plannedBy(how, words, await calendarOf(step, groupId, before.id), today);
 		const taken = await datesTaken(step, groupId, planned);
 		if (taken !== null) return taken;
 		await step
@@ -173,6 +169,12 @@ async function endCurrent(
 		.executeTakeFirst();
 	await freeDays(step, groupId, today);
 	return numUpdatedRows > 0n;
+}
+
+function plannedBy(how: Making['planned'], ...at: Parameters<Planner>): readonly ToPlan[] {
+	const planned = typeof how === 'function' ? how(...at) : how;
+	if (planned === null) throw new RangeError('a programme requires wishes that can be met');
+	return planned;
 }
 
 /** The group where it is the coach's own; whoever else changes it waits. */

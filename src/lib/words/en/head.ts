@@ -7,6 +7,7 @@ export const desk = {
 	runners: 'Runners',
 	bands: 'Bands',
 	outings: 'Outings',
+	programme: 'Programme',
 	print: 'Print',
 	settings: 'Group',
 	madeUp: 'This group is made up. Nobody in it is real.'

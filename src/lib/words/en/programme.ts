@@ -2,9 +2,11 @@ import type { DayIssue } from '$lib/outing/programme/days.ts';
 import type { RefusalReason } from '$lib/outing/programme/week-amounts.ts';
 import type { ProgrammeGoal, WishIssue } from '$lib/outing/programme/wishes.ts';
 
+/** What can be wrong with days before they are looked at together. */
+type DaySlip = 'missing' | 'ends-before' | 'unknown-option' | 'too-long';
+
 /** Programmes: their wishes, weeks and days. Times come in as they are shown, such as 2:30. */
 export const programme = {
-	title: 'Programme',
 	/** Outings are called by their number and longest run. */
 	outingName: (number: number, longestRun: string | null) =>
 		longestRun === null
@@ -60,7 +62,7 @@ export const programme = {
 	table: {
 		caption: 'Week by week',
 		week: 'Week',
-		running: 'Running',
+		running: 'Running, minutes',
 		longest: 'Longest run',
 		growth: 'More than the week before',
 		mean: 'Expected mean',
@@ -69,15 +71,22 @@ export const programme = {
 		percent: (percent: number) => `${percent} %`,
 		share: (percent: number) => `${percent} % of reserve`,
 		none: 'none',
+		firstRuns: 'the first runs',
 		illustration: (runners: number) =>
 			`Mean and highest are an illustration, for the middle of ${runners === 1 ? 'one runner' : `${runners} runners`}.`
 	},
 	evidence: {
 		title: 'What is known about growing slowly',
-		growth:
-			'Among 874 new runners, those whose distance grew by more than 30 % in two weeks had more injuries of the kind that distance brings: 1.59 times as many. Chance was not ruled out, as the true number may lie between 0.96 and 2.66 (Nielsen 2014).',
-		tenPercent:
-			'A programme that grew by 10 % a week brought new runners no fewer injuries than a faster one: 20.8 and 20.3 in a hundred (Buist 2008).',
+		fastGrowth: (of: {
+			runners: number;
+			overPercentInTwoWeeks: number;
+			hazardRatio: number;
+			low: number;
+			high: number;
+		}) =>
+			`Among ${of.runners} new runners, those whose distance grew by more than ${of.overPercentInTwoWeeks} % in two weeks had more injuries of the kind that distance brings: ${of.hazardRatio} times as many. Chance was not ruled out, as the true number may lie between ${of.low} and ${of.high}. For injuries of all kinds there was no difference.`,
+		tenPercent: (of: { runners: number; injuredPercent: number; injuredPercentUsual: number }) =>
+			`Among ${of.runners} new runners, a programme that grew by 10 % a week brought no fewer injuries than a faster one: ${of.injuredPercent} and ${of.injuredPercentUsual} in a hundred.`,
 		ours: 'So 14 % a week is a careful choice of ours, not a proven limit. A sore shin or knee is the commonest harm: ask about pain after each outing.'
 	},
 	days: {
@@ -90,13 +99,17 @@ export const programme = {
 		missed:
 			'A week of which less than half was done comes again. After two weeks without an outing the week before comes again.',
 		issues: {
+			missing: 'Choose a day.',
 			'not-a-date': 'Give a day that exists.',
+			'ends-before': 'The last day comes before the first. Turn them round.',
+			'unknown-option': 'Choose days from Monday to Sunday.',
+			'too-long': 'Give a day that exists.',
 			'in-the-past': 'Choose today or a later day.',
 			'weekday-unknown': 'Choose days from Monday to Sunday.',
 			'weekday-twice': 'Choose each day of the week once.',
 			'weekdays-not-as-many': 'Choose as many days as there are outings a week.',
 			'weekdays-in-a-row': 'Leave a day off between two outings. Sunday and Monday count too.',
 			'too-many-holidays': 'That is more days without an outing than a programme can hold.'
-		} satisfies Record<DayIssue['code'], string>
+		} satisfies Record<DayIssue['code'] | DaySlip, string> as Record<string, string>
 	}
 };
