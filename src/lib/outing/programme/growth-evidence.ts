@@ -35,8 +35,3 @@ export const growthEvidence = {
 		injuredPercentUsual: 20.3
 	}
 } as const satisfies Record<string, Study & Readonly<Record<string, string | number>>>;
-
-/** One of its figures, for checking them against their sources. */
-export function growthFigures(study: keyof typeof growthEvidence) {
-	return growthEvidence[study];
-}
