@@ -7,12 +7,6 @@ export const longDate = (date: string) =>
 		new Date(`${date}T00:00:00Z`)
 	);
 
-/** '2027-11-04' as "Thursday". */
-export const dayOfWeek = (date: string) =>
-	new Intl.DateTimeFormat(LOCALE, { weekday: 'long', timeZone: 'UTC' }).format(
-		new Date(`${date}T00:00:00Z`)
-	);
-
 /** An instant as a day and time in somebody's time zone. */
 export const dayAndTime = (epochMs: number, timeZone: string) =>
 	new Intl.DateTimeFormat(LOCALE, { dateStyle: 'long', timeStyle: 'short', timeZone }).format(
