@@ -71,7 +71,11 @@ export const calendarActions = {
 		const { database, coach, group, today } = needed;
 		const form = await event.request.formData();
 		const read = readForm(form, planForm);
-		const typed = { id: String(form.get('id') ?? ''), onDate: String(form.get('onDate') ?? '') };
+		const typedIn = (field: string) => {
+			const sent = form.get(field);
+			return typeof sent === 'string' ? sent.slice(0, 60) : '';
+		};
+		const typed = { id: typedIn('id'), onDate: typedIn('onDate') };
 		const wrong = (field: 'plan-id' | 'plan-date', code: string) =>
 			fail(400, { plan: { field, code, typed } });
 		if (!read.ok) {

@@ -65,7 +65,7 @@ export const actions: Actions = {
 		if (met.kind === 'refused') return fail(400, met);
 		const { values, words } = met;
 		const preview = previewOf(met, needed);
-		const sent = String(form.get('seen') ?? '');
+		const sent = form.get('seen') ?? '';
 		const notKept = (why: { notSure?: true; meanwhile?: true }) =>
 			fail(400, { kind: 'met' as const, values, preview, ...why });
 		if (sent !== (before === null ? '' : `${before.id} ${before.revision}`)) {

@@ -15,7 +15,8 @@ export const FILL_IN = 'take';
 
 /** Puts what a button holds into the form that it was pressed in, and leaves the rest as typed. */
 export function fillIn(form: FormData): void {
-	const held = new URLSearchParams(String(form.get(FILL_IN) ?? ''));
+	const sent = form.get(FILL_IN);
+	const held = new URLSearchParams(typeof sent === 'string' ? sent : '');
 	for (const field of new Set(held.keys())) {
 		if (!FIELDS.has(field)) continue;
 		form.delete(field);

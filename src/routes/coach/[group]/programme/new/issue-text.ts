@@ -11,10 +11,7 @@ export function issueText(field: string, code: string): string {
 		case 'startsOn':
 		case 'weekdays':
 		case 'holidays':
-			if (field === 'weekdays' && code === 'missing') {
-				return programme.days.issues['weekdays-not-as-many'] ?? code;
-			}
-			return programme.days.issues[code] ?? code;
+			return dayText(field, code);
 		case 'weeks':
 		case 'outingsAWeek':
 			return wishes[field] ?? code;
@@ -23,4 +20,9 @@ export function issueText(field: string, code: string): string {
 		default:
 			return code === 'not-a-length' ? words.lengthIssue : (wishes['goal'] ?? code);
 	}
+}
+
+function dayText(field: string, code: string): string {
+	const isNone = field === 'weekdays' && code === 'missing';
+	return programme.days.issues[isNone ? 'weekdays-not-as-many' : code] ?? code;
 }
