@@ -1,3 +1,5 @@
+import { plusDays } from '../days.ts';
+import { programmeDays, programmeWishes, secondDay } from './programme-wishes.ts';
 import { decides, desk, everyCoach, leads, rule, type Ids, type Walls } from './wall.ts';
 
 const group = {
@@ -16,6 +18,7 @@ const outing = {
 	'parts-0-seconds': '12:00'
 };
 const sure = () => ({ sure: 'yes' });
+const oneDay = () => ({ from: secondDay(), until: secondDay(), revision: 1 });
 const onePlan = ({ plan }: Ids) => ({ id: plan });
 
 /** What the host of the house alone decides. */
@@ -141,6 +144,34 @@ export const deskWalls: Walls = {
 		'?/press': leads({ sends: () => ({ ...outing, press: 'remove 0' }), onlyReads: true }),
 		'?/keepBoth': leads({ sends: () => outing }),
 		'?/bringBack': leads({ sends: () => ({ id: '1' }) }),
-		'?/plan': leads({ sends: ({ today }) => ({ onDate: today }) })
+		// The day before is one of the programme's, or may be.
+		'?/plan': leads({ sends: ({ today }) => ({ onDate: plusDays(today, 1) }) })
+	},
+
+	'/coach/[group]/programme': {
+		page: leads(),
+		'?/say': leads({ sends: ({ planned }) => ({ id: planned, was: 'planned', state: 'done' }) }),
+		// Nothing is over of which nobody has said anything.
+		'?/allDone': leads({ but: { owner: 'in vain', helper: 'in vain' } }),
+		'?/takeOff': decides({ sends: oneDay }),
+		'?/putBack': decides({ sends: oneDay }),
+		'?/days': decides({ sends: () => ({ revision: 1, weekdays: programmeDays() }) }),
+		'?/plan': leads({ sends: ({ plan, today }) => ({ id: plan, onDate: plusDays(today, 1) }) }),
+		// Only an outing by itself is taken off its day.
+		'?/unplan': leads({
+			sends: ({ planned }) => ({ id: planned }),
+			but: { owner: 'in vain', helper: 'in vain' }
+		})
+	},
+	'/coach/[group]/programme/new': {
+		page: decides(),
+		'?/look': decides({ sends: () => programmeWishes(), onlyReads: true }),
+		'?/keep': decides({
+			sends: ({ programme }) => ({
+				...programmeWishes(),
+				seen: `${programme} 1`,
+				replace: 'yes'
+			})
+		})
 	}
 };

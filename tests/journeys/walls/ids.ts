@@ -25,6 +25,8 @@ export function idsIn(house: House): Omit<Ids, 'coachLinkToken' | 'today'> {
 		plan: idOf(house, 'outing_plan', { ...group, removed_at: null }),
 		ownPlan: idOf(house, 'outing_plan', { ...runner, removed_at: null }),
 		removedPlan: removedPlan(house, 'group_id', group.group_id),
+		planned: firstPlanned(house, group.group_id),
+		programme: idOf(house, 'programme', group),
 		ownRemovedPlan: removedPlan(house, 'runner_id', runner.runner_id),
 		link: idOf(house, 'group_invitation', group),
 		linkToken: valueOf(house, 'group_invitation', 'token', group),
@@ -67,6 +69,12 @@ function removedPlan(house: House, column: string, holder: string): string {
 	const plans = rowsOf(house, 'outing_plan');
 	const plan = plans.find((one) => one[column] === holder && one['removed_at'] !== null);
 	return String(plan?.['id']);
+}
+
+function firstPlanned(house: House, groupId: string): string {
+	const days = rowsOf(house, 'planned_outing').filter((one) => one['group_id'] === groupId);
+	const byDate = days.map((one) => [String(one['on_date']), String(one['id'])] as const).sort();
+	return byDate[0]?.[1] ?? '';
 }
 
 type Cells = Readonly<Record<string, unknown>>;

@@ -29,6 +29,8 @@ export type IdName =
 	| 'plan'
 	| 'ownPlan'
 	| 'removedPlan'
+	| 'planned'
+	| 'programme'
 	| 'ownRemovedPlan'
 	| 'link'
 	| 'linkToken'

@@ -1,4 +1,5 @@
 import type { APIRequestContext } from '@playwright/test';
+import { programmeWishes } from './programme-wishes.ts';
 import { plusDays, todayIn } from '../days.ts';
 import type { House } from '../house.ts';
 import { didAnOuting } from '../past-outing.ts';
@@ -130,6 +131,7 @@ async function keepOfGroup(owner: Phone, group: string, member: string, advice: 
 	await owner.lead(`${bands}?/confirm`, { advice });
 	await owner.lead(`${group}/bands?/set`, band);
 	await makeTwoPlans(owner, `${group}/outings`);
+	await owner.lead(`${group}/programme/new?/keep`, programmeWishes());
 	await owner.lead(`${group}?/start`);
 }
 

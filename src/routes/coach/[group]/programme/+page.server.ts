@@ -44,4 +44,6 @@ export const load: PageServerLoad = async (event) => {
 	};
 };
 
-export const actions: Actions = calendarActions;
+export const actions: Actions = {
+	...calendarActions
+};
