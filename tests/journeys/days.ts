@@ -13,6 +13,9 @@ export function todayIn(zone = ZONE, at = Date.now()): string {
 	return new Intl.DateTimeFormat('sv-SE', { timeZone: zone }).format(at);
 }
 
+/** The day where the server is, which counts for whoever told no time zone. */
+export const todayHere = () => todayIn(Intl.DateTimeFormat().resolvedOptions().timeZone);
+
 export function plusDays(day: string, days: number): string {
 	return new Date(Date.parse(`${day}T00:00:00Z`) + days * DAY_MS).toISOString().slice(0, 10);
 }

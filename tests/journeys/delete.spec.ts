@@ -1,6 +1,6 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { todayIn } from './days.ts';
+import { todayHere } from './days.ts';
 import { rowsWith, tablesOf } from './rows.ts';
 import { expect, test } from './test.ts';
 import { leadsTo, measureResting, ready } from './walk.ts';
@@ -17,7 +17,7 @@ test('delete everything: no table has a row of theirs, no file holds their id, t
 	await phone.lead('/screening/changed', { why: 'mistake' });
 	await measureResting(page, 64);
 	const said = { role: 'nurse', scope: 'all', covers: 'R-AGE-45', limitBpm: '' };
-	await phone.lead('/screening/advice?/record', { ...said, givenOn: todayIn() });
+	await phone.lead('/screening/advice?/record', { ...said, givenOn: todayHere() });
 	await phone.lead('/screening?/answer', { urgent: 'heart' });
 	await phone.begin();
 	await phone.lead('/emergency-number', { number: '000' });

@@ -1,4 +1,4 @@
-import { todayIn } from './days.ts';
+import { todayHere } from './days.ts';
 import { rowsOf } from './rows.ts';
 import { expect, test } from './test.ts';
 import { begin, leadsTo, measureResting } from './walk.ts';
@@ -12,7 +12,7 @@ test('the file holds everything in plain words of JSON, and nothing that signs a
 	await phone.screen({ ...leadsTo.mayWalk, 'age.years': 53 });
 	await measureResting(page, 64);
 	const said = { role: 'nurse', scope: 'all', covers: 'R-AGE-45', limitBpm: '' };
-	await phone.lead('/screening/advice?/record', { ...said, givenOn: todayIn() });
+	await phone.lead('/screening/advice?/record', { ...said, givenOn: todayHere() });
 	await phone.lead('/emergency-number', { number: '000' });
 	await page.goto('/account');
 	const made = await phone.send('/account?/code');
