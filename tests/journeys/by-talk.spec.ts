@@ -42,6 +42,8 @@ test('by talk: no beat anywhere, on screen, on paper, in the data or in the expo
 		'/bands',
 		'/bands/about-you',
 		'/bands/resting-pulse',
+		'/bands/walk-check',
+		'/bands/mile-walk',
 		'/learn/edge',
 		'/learn/guess',
 		'/learn/one-breath/moving',

@@ -63,6 +63,7 @@ const gated = [
 	'/bands/walk-check',
 	'/prompter/strap',
 	'/methods/yours',
+	'/bands/mile-walk',
 	'/learn/edge',
 	'/learn/guess',
 	'/outings',

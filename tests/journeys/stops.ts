@@ -424,6 +424,16 @@ export const walks: readonly Walk[] = [
 			await page.getByRole('button', { name: 'Start three minutes' }).click();
 			await look('walk check: walking', page);
 			await page.getByRole('button', { name: 'End it' }).click();
+			await page.goto('/bands/mile-walk');
+			await ready(page);
+			await look('mile walk', page);
+			await page.getByRole('button', { name: 'Start the mile' }).click();
+			await look('mile walk: going', page);
+			await page.getByRole('button', { name: 'The mile is done' }).click();
+			await look('mile walk: counting', page);
+			await press(page, 'Work it out');
+			await ready(page);
+			await look('mile walk: issues', page);
 			await page.goto('/bands/resting-pulse');
 			await ready(page);
 			await look('resting pulse', page);

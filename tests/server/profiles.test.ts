@@ -26,6 +26,7 @@ describe.each(DATABASES)('a profile on %s', (type) => {
 				pulseBpm: [98, 106, 115][nth]!
 			}))
 		},
+		mileWalk: { on: '2026-11-24', weightKilograms: 59, sex: null, minutes: 12.75, pulseBpm: 147 },
 		outsideOn: [],
 		restingAskFirstSince: '2026-11-20'
 	};
@@ -66,7 +67,8 @@ describe.each(DATABASES)('a profile on %s', (type) => {
 			...full,
 			mornings: [],
 			supervisedMaximumBpm: null,
-			walkCheck: null
+			walkCheck: null,
+			mileWalk: null
 		});
 	});
 });

@@ -1,6 +1,6 @@
-import type { MileWalk } from '../physiology/mile-walk.ts';
 import type { CapacityQuestions } from '../physiology/questions-capacity.ts';
 import type { WalkStage } from '../physiology/walk-check.ts';
+import type { WalkedMile } from './mile-capacity.ts';
 
 /** What a runner has told about themselves beyond the screening. Every part may be missing. */
 export interface RunnerProfile {
@@ -13,7 +13,7 @@ export interface RunnerProfile {
 	/** The walks of the newest walk check that still counts. */
 	readonly walkCheck: readonly WalkStage[] | null;
 	/** The newest mile walk that still counts. */
-	readonly mileWalk: MileWalk | null;
+	readonly mileWalk: WalkedMile | null;
 	/** For an expected curve only: never for a speed. */
 	readonly questions: Omit<CapacityQuestions, 'ageYears'> | null;
 }

@@ -4,9 +4,9 @@ import {
 	type CapacityAnswer,
 	type SpeedCapacity
 } from '../physiology/capacity.ts';
-import { mileWalk } from '../physiology/mile-walk.ts';
 import { jacksonCapacity } from '../physiology/questions-capacity.ts';
 import { walkCheck } from '../physiology/walk-check.ts';
+import { mileCapacity } from './mile-capacity.ts';
 import type { RunnerProfile } from './profile.ts';
 import { maximumOf, type OpenAccess, type PulseBasis } from './pulse-basis.ts';
 
@@ -22,7 +22,7 @@ export function speedCapacityOf(
 	const { supervisedCapacity, mileWalk: mile, walkCheck: stages } = profile;
 	const measured = supervisedCapacity === null ? null : known(measuredCapacity(supervisedCapacity));
 	if (measured !== null || basis.kind === 'off') return measured;
-	const fromMile = mile === null ? null : known(mileWalk(mile));
+	const fromMile = mile === null ? null : known(mileCapacity(mile, access.ageYears));
 	if (fromMile !== null || stages === null) return fromMile;
 	return known(walkCheck(stages, maximumOf(access, profile)));
 }

@@ -16,7 +16,7 @@ export interface MileWalk {
 }
 
 /** Ages that were measured. Younger adults were misjudged in a later study (source kellerThesis). */
-const STUDIED_AGE_YEARS = { low: 30, high: 69 };
+export const MILE_WALK_AGE_YEARS = { low: 30, high: 69 };
 
 /**
  * After a fast mile no adult's pulse is under 60, and no count of 15 s or less reaches 60: the most
@@ -64,7 +64,7 @@ function mileWalkRefusals(walk: MileWalk): CapacityRefusal[] {
 	};
 	need('weightKilograms', 'weightKilograms', walk.weightKilograms);
 	if (need('ageYears', 'ageYears', walk.ageYears)) {
-		const { low, high } = STUDIED_AGE_YEARS;
+		const { low, high } = MILE_WALK_AGE_YEARS;
 		if (walk.ageYears < low || walk.ageYears > high) {
 			reasons.push({ code: 'outside-study', field: 'ageYears' });
 		}

@@ -1,7 +1,11 @@
 import { courseOf, type Course, type NoCourse } from '../guidance/expected/course.ts';
 import { guide, type Guidance } from '../guidance/guide.ts';
+import type { WalkedMile } from '../guidance/mile-capacity.ts';
 import type { RunnerProfile } from '../guidance/profile.ts';
 import { emptyProfile } from '../guidance/profile.ts';
+import { pulseBasis, type OpenAccess } from '../guidance/pulse-basis.ts';
+import { speedCapacityOf } from '../guidance/runner-capacity.ts';
+import type { CapacityBasis, SpeedCapacity } from '../physiology/capacity.ts';
 import type { Access } from '../screening/access.ts';
 import type { LocalDate } from '../screening/types.ts';
 import type { Signed } from './auth.ts';
@@ -11,11 +15,18 @@ import type { House } from './open-house.ts';
 import * as profiles from './profiles.ts';
 import * as walks from './walks.ts';
 
+export interface Fitness {
+	readonly capacity: SpeedCapacity;
+	readonly on: LocalDate | null;
+}
+
 /** What a runner may see of their own bands, and what their coaches set. */
 export interface EffortBands {
 	readonly access: Access;
 	/** Closed guidance holds no number. */
 	readonly guidance: Guidance;
+	/** The fitness that speeds are worked out from, and when it was measured where that is known. */
+	readonly fitness: Fitness | null;
 	/** Empty with closed guidance. */
 	readonly set: readonly bandsSet.BandSet[];
 }
@@ -32,12 +43,24 @@ export async function of(
 ): Promise<EffortBands> {
 	const access = await gate(house, runner, now);
 	if (!access.allowed || runner === null) {
-		return { access, guidance: guide(access, emptyProfile, []), set: [] };
+		return { access, guidance: guide(access, emptyProfile, []), set: [], fitness: null };
 	}
 	const kept = await profiles.load(house.database, house.vault, runner.runnerId);
 	const walked = walks.daysSince(await walks.list(house.database, runner.runnerId), today);
 	const set = await bandsSet.forRunner(house.database, runner.runnerId);
-	return { access, guidance: guidanceFrom(access, kept, set, walked), set };
+	const guidance = guidanceFrom(access, kept, set, walked);
+	return { access, guidance, set, fitness: fitnessOf(access, kept) };
+}
+
+function fitnessOf(access: OpenAccess, kept: profiles.Profile): Fitness | null {
+	const profile = profileFor(kept);
+	const capacity = speedCapacityOf(access, profile, pulseBasis(access, profile));
+	if (capacity === null) return null;
+	const days: Partial<Record<CapacityBasis, LocalDate | undefined>> = {
+		'mile-walk': kept.mileWalk?.on,
+		'walk-check': kept.walkCheck?.on
+	};
+	return { capacity, on: days[capacity.basis] ?? null };
 }
 
 /** The one way from what is stored of a runner to what may be shown of it. */
@@ -68,8 +91,20 @@ function profileFor(kept: profiles.Profile): RunnerProfile {
 		supervisedMaximumBpm: kept.supervisedMaximumBpm,
 		supervisedCapacity: kept.supervisedCapacity,
 		walkCheck: kept.walkCheck?.walks ?? null,
+		mileWalk: kept.mileWalk === null ? null : walkedMile(kept.mileWalk),
 		questions: questionsOf(kept)
 	};
+}
+
+/** What a mile walk gives, as the equation asks for it. */
+export function walkedMile({
+	weightKilograms,
+	sex,
+	minutes,
+	pulseBpm
+}: Omit<NonNullable<profiles.Profile['mileWalk']>, 'on'>): WalkedMile {
+	const asked = sex === null ? 'not-said' : sex === 'woman' ? 'female' : 'male';
+	return { weightKilograms, sex: asked, minutes, pulseBpm };
 }
 
 function questionsOf(kept: profiles.Profile): RunnerProfile['questions'] {

@@ -39,6 +39,18 @@ export const profileShape = z.strictObject({
 		.strictObject({ on: shapes.localDate, walks: z.array(checkWalk).length(3) })
 		.nullable()
 		.default(null),
+	/** The newest mile walk: its day, and what its equation asks beside the age of the result. */
+	mileWalk: z
+		.strictObject({
+			on: shapes.localDate,
+			weightKilograms: z.number().min(20).max(500),
+			/** Null for whoever would rather not say. */
+			sex: z.enum(['woman', 'man']).nullable(),
+			minutes: z.number().min(5).max(60),
+			pulseBpm: z.number().min(25).max(230)
+		})
+		.nullable()
+		.default(null),
 	/** Days whose pulse lay outside 40 to 100. They stay when the morning itself is taken away. */
 	outsideOn: z.array(shapes.localDate).default([]),
 	/** Set with the second of them: pulse is off until advice of that day or later. */
@@ -57,6 +69,7 @@ export const EMPTY: Profile = {
 	supervisedMaximumBpm: null,
 	supervisedCapacity: null,
 	walkCheck: null,
+	mileWalk: null,
 	outsideOn: [],
 	restingAskFirstSince: null
 };
@@ -157,15 +170,11 @@ export async function forgetPulses(
 	now: number
 ): Promise<boolean> {
 	const profile = await load(database, vault, runnerId);
-	const { mornings, supervisedMaximumBpm, walkCheck } = profile;
-	if (mornings.length === 0 && supervisedMaximumBpm === null && walkCheck === null) return false;
-	await save(
-		database,
-		vault,
-		runnerId,
-		{ ...profile, mornings: [], supervisedMaximumBpm: null, walkCheck: null },
-		now
-	);
+	const { mornings, supervisedMaximumBpm, walkCheck, mileWalk } = profile;
+	const single = [supervisedMaximumBpm, walkCheck, mileWalk];
+	if (mornings.length === 0 && single.every((pulses) => pulses === null)) return false;
+	const without = { mornings: [], supervisedMaximumBpm: null, walkCheck: null, mileWalk: null };
+	await save(database, vault, runnerId, { ...profile, ...without }, now);
 	return true;
 }
 

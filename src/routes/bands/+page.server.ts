@@ -1,12 +1,14 @@
 import { error, fail, redirect } from '@sveltejs/kit';
 import { bandDoubtForm } from '$lib/forms/band-doubt.ts';
 import { readForm } from '$lib/forms/read-form.ts';
+import { mileWalkOpen } from '$lib/guidance/mile-walk-open.ts';
 import { addDays, isLocalDate } from '$lib/screening/calendar.ts';
 import * as bandDoubts from '$lib/server/band-doubts.ts';
 import * as effortBands from '$lib/server/effort-bands.ts';
 import * as nextMorning from '$lib/server/next-morning.ts';
 import * as pains from '$lib/server/pains.ts';
 import * as walks from '$lib/server/walks.ts';
+import { decimal } from '$words/dates.ts';
 import { needOpen } from '../standing-of.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { doubtViews } from './doubt-view.ts';
@@ -19,13 +21,14 @@ type Asked = Parameters<typeof needOpen>[0];
 async function open(event: Asked) {
 	const asked = await needOpen(event);
 	const { house, runner, now, today } = asked;
-	const { access, guidance, set } = await effortBands.of(house, runner, now, today);
+	const bands = await effortBands.of(house, runner, now, today);
+	const { access, guidance } = bands;
 	if (!access.allowed || !guidance.open) redirect(303, '/screening/result');
-	return { ...asked, access, guidance, set };
+	return { ...asked, ...bands, access, guidance };
 }
 
 export const load: PageServerLoad = async (event) => {
-	const { house, runner, access, guidance, set, chosen, today } = await open(event);
+	const { house, runner, access, guidance, set, fitness, chosen, today } = await open(event);
 	const { settings, timeZone } = chosen;
 	const { settlingIn } = guidance;
 	const isSettling = settlingIn.kind === 'going-on';
@@ -53,6 +56,13 @@ export const load: PageServerLoad = async (event) => {
 		hasCoach: await bandDoubts.hasListener(house.database, runner.runnerId),
 		doubts: doubtViews(await bandDoubts.ofRunner(house.database, runner.runnerId), timeZone),
 		ifMaximumOff: ifMaximumOff(guidance),
+		fitness: fitness && {
+			basis: fitness.capacity.basis,
+			value: decimal(fitness.capacity.mlPerKgPerMinute, 0),
+			spread: decimal(fitness.capacity.spread, 1),
+			on: fitness.on
+		},
+		mayWalkMile: mileWalkOpen(access, guidance.pulse) === 'open',
 		care: guidance.care
 	};
 };

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { MileWalk } from '$lib/physiology/mile-walk.ts';
+import type { WalkedMile } from '$lib/guidance/mile-capacity.ts';
 import type { WalkStage } from '$lib/physiology/walk-check.ts';
 import type { OpenAccess } from '$lib/guidance/pulse-basis.ts';
 import { emptyProfile, type RunnerProfile } from '$lib/guidance/profile.ts';
@@ -30,10 +30,9 @@ export const anyAccess: fc.Arbitrary<OpenAccess> = fc
 			: { on: false, reasons: ['H-MEDS'], careTeamLimitBpm }
 	}));
 
-const anyMileWalk: fc.Arbitrary<MileWalk> = fc.record({
+const anyMileWalk: fc.Arbitrary<WalkedMile> = fc.record({
 	weightKilograms: fc.integer({ min: 45, max: 120 }),
-	ageYears: fc.integer({ min: 30, max: 69 }),
-	sex: fc.constantFrom('female' as const, 'male' as const),
+	sex: fc.constantFrom('female' as const, 'male' as const, 'not-said' as const),
 	minutes: fc.integer({ min: 11, max: 22 }),
 	pulseBpm: fc.integer({ min: 90, max: 170 })
 });

@@ -72,6 +72,17 @@ export const bands = {
 	walkCheck: 'Walk check',
 	past: 'Past outings',
 	tryPulse: 'Try a strap, or tap my pulse',
+	mileWalk: 'Mile walk',
+	fitness: {
+		measured: (value: string, spread: string) =>
+			`Speeds come from your tested fitness: ${value} mL/kg/min, give or take ${spread}.`,
+		'past-outings': (value: string, spread: string) =>
+			`Speeds come from your outings: about ${value} mL/kg/min, give or take ${spread}.`,
+		'mile-walk': (value: string, spread: string, date: string) =>
+			`Speeds come from your mile walk of ${date}: about ${value} mL/kg/min, give or take ${spread}.`,
+		'walk-check': (value: string, spread: string, date: string) =>
+			`Speeds come from your walk check of ${date}: about ${value} mL/kg/min, give or take ${spread}.`
+	},
 	aboutYou: 'About you and units',
 	settling: {
 		title: 'You are settling in',

@@ -21,8 +21,8 @@ export const privacy = {
 			title: 'Your pulses and bands',
 			text: [
 				'What you guess in the lesson “Guess, then look” is stored encrypted, the newest sixty. You can remove it there.',
-				'Resting pulses and what you tell us about yourself are stored encrypted. Bands are worked out when you look, and not stored.',
-				'While you do a walk check, the tab of your browser keeps what you typed until you send it or end it, or close the tab: three hours at most.',
+				'Resting pulses, your newest walk check and mile walk, and what you tell us about yourself are stored encrypted. Bands are worked out when you look, and not stored.',
+				'While you do a walk check or a mile walk, the tab of your browser keeps what you typed until you send it or end it, or close the tab: three hours at most.',
 				'If your result turns pulse numbers off, stored pulses are deleted. Everything else stays until you delete it. An account that no phone and no passkey can open any more, and that is in no group, is deleted within a day or so.'
 			]
 		},

@@ -1,0 +1,2 @@
+// The clock needs script; the form works without.
+export const csr = true;
