@@ -8,6 +8,21 @@ export interface WalkedMile extends Omit<MileWalk, 'ageYears' | 'sex'> {
 }
 
 /**
+ * What is kept of a mile walk, as the equation asks for it.
+ *
+ * @example walkedMile({ weightKilograms: 60, sex: null, minutes: 15, pulseBpm: 140 }).sex // 'not-said'
+ */
+export function walkedMile({
+	weightKilograms,
+	sex,
+	minutes,
+	pulseBpm
+}: Omit<WalkedMile, 'sex'> & { readonly sex: 'woman' | 'man' | null }): WalkedMile {
+	const asked = sex === null ? 'not-said' : sex === 'woman' ? 'female' : 'male';
+	return { weightKilograms, sex: asked, minutes, pulseBpm };
+}
+
+/**
  * Capacity from a walked mile. The equation gives a man 6.3 mL/kg/min more than a woman who walked
  * the same: for whoever does not say, the lower of the two counts, which makes no speed too fast.
  *

@@ -1,6 +1,6 @@
 import { courseOf, type Course, type NoCourse } from '../guidance/expected/course.ts';
 import { guide, type Guidance } from '../guidance/guide.ts';
-import type { WalkedMile } from '../guidance/mile-capacity.ts';
+import { walkedMile } from '../guidance/mile-capacity.ts';
 import type { RunnerProfile } from '../guidance/profile.ts';
 import { emptyProfile } from '../guidance/profile.ts';
 import { pulseBasis, type OpenAccess } from '../guidance/pulse-basis.ts';
@@ -94,17 +94,6 @@ function profileFor(kept: profiles.Profile): RunnerProfile {
 		mileWalk: kept.mileWalk === null ? null : walkedMile(kept.mileWalk),
 		questions: questionsOf(kept)
 	};
-}
-
-/** What a mile walk gives, as the equation asks for it. */
-export function walkedMile({
-	weightKilograms,
-	sex,
-	minutes,
-	pulseBpm
-}: Omit<NonNullable<profiles.Profile['mileWalk']>, 'on'>): WalkedMile {
-	const asked = sex === null ? 'not-said' : sex === 'woman' ? 'female' : 'male';
-	return { weightKilograms, sex: asked, minutes, pulseBpm };
 }
 
 function questionsOf(kept: profiles.Profile): RunnerProfile['questions'] {
