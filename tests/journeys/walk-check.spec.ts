@@ -24,7 +24,7 @@ test('three walks give a fitness estimate, and speeds, until they are deleted', 
 	await page.getByRole('button', { name: 'Work it out' }).click();
 	await expect(page.getByText('about 25 mL/kg/min')).toBeVisible();
 	await page.goto('/bands');
-	await expect(page.getByText('Walk check')).toBeVisible();
+	await expect(page.getByText('Speeds come from your walk check of')).toBeVisible();
 	await page.goto('/bands/walk-check');
 	await page.getByRole('button', { name: 'Delete this walk check' }).click();
 	await expect(page.getByText('mL/kg/min')).toHaveCount(0);
