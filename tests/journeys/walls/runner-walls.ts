@@ -66,6 +66,22 @@ export const runnerWalls: Walls = {
 		'?/add': gated({ sends: ({ today }) => ({ beats: 61, seconds: 60, on: today }) }),
 		'?/remove': gated({ sends: ({ today }) => ({ on: today }) })
 	},
+	'/bands/mile-walk': {
+		page: gated(),
+		// Ines may not do hard effort yet: it leads to the page that says so.
+		'?/add': gated({
+			onlyReads: true,
+			sends: () => ({
+				weight: 70,
+				weightUnit: 'kg',
+				sex: 'none',
+				time: '15:00',
+				read: 'minute',
+				pulse: 130
+			})
+		}),
+		'?/remove': gated()
+	},
 	'/bands/walk-check': {
 		page: gated(),
 		'?/add': gated({
