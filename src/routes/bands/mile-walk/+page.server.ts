@@ -9,9 +9,10 @@ import { walkingPulse } from '$lib/guidance/typed-walk.ts';
 import { limits } from '$lib/physiology/limits.ts';
 import { kilogramsFromPounds } from '$lib/physiology/units.ts';
 import * as profiles from '$lib/server/profiles.ts';
-import { hashToken } from '$lib/server/tokens.ts';
 import { decimal } from '$words/dates.ts';
 import { needOpen } from '../../standing-of.ts';
+import { needsRestingAdvice } from '../resting-advice.ts';
+import { tabOwner } from '../tab-owner.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 const here = '/bands/mile-walk';
@@ -21,8 +22,7 @@ async function need(event: Parameters<typeof needOpen>[0]) {
 	const { house, runner, access } = open;
 	const profile = await profiles.load(house.database, house.vault, runner.runnerId);
 	const mornings = profile.mornings.map(({ bpm }) => bpm);
-	const isAskedFirst =
-		profile.restingAskFirstSince !== null && !access.coveredReasons.includes('H-REST');
+	const isAskedFirst = needsRestingAdvice(profile, access.coveredReasons);
 	const may = mileWalkOpen(access, pulseBasis(access, { ...profile, mornings }));
 	return { ...open, profile, may: isAskedFirst ? ('pulse-off' as const) : may };
 }
@@ -38,8 +38,7 @@ export const load: PageServerLoad = async (event) => {
 			/** What the profile knows; nobody has to have said it. */
 			known: { weight: weightKilograms === null ? '' : String(weightKilograms), sex: sex ?? '' },
 			emergencyNumber: chosen.emergencyNumber,
-			/** Whose tab it is, for what is typed and not yet sent. It tells nothing else. */
-			tabOwner: hashToken(runner.runnerId).slice(0, 16),
+			tabOwner: tabOwner(runner.runnerId),
 			wasKept: event.url.searchParams.has('kept'),
 			kept: keptView(profile.mileWalk, access.ageYears)
 		}

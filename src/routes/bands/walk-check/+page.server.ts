@@ -6,9 +6,10 @@ import { maximumOf } from '$lib/guidance/pulse-basis.ts';
 import { walkingPulse, walkingSpeed, type SpeedUnit } from '$lib/guidance/typed-walk.ts';
 import { walkCheck } from '$lib/physiology/walk-check.ts';
 import * as profiles from '$lib/server/profiles.ts';
-import { hashToken } from '$lib/server/tokens.ts';
 import { decimal } from '$words/dates.ts';
 import { needOpen } from '../../standing-of.ts';
+import { needsRestingAdvice } from '../resting-advice.ts';
+import { tabOwner } from '../tab-owner.ts';
 import { unitsOf } from '../units-of.ts';
 import type { Actions, PageServerLoad } from './$types';
 
@@ -17,14 +18,13 @@ const here = '/bands/walk-check';
 export const load: PageServerLoad = async (event) => {
 	const { house, runner, access, chosen } = await needOpen(event);
 	const profile = await profiles.load(house.database, house.vault, runner.runnerId);
-	const isOff = !access.pulse.on || needsAdvice(profile, access.coveredReasons);
+	const isOff = !access.pulse.on || needsRestingAdvice(profile, access.coveredReasons);
 	const page = {
 		isOff,
 		unit: unitsOf(chosen.settings).speed,
 		limitBpm: isOff ? null : access.pulse.careTeamLimitBpm,
 		emergencyNumber: chosen.emergencyNumber,
-		/** Whose tab it is, for what is typed and not yet sent. It tells nothing else. */
-		tabOwner: hashToken(runner.runnerId).slice(0, 16),
+		tabOwner: tabOwner(runner.runnerId),
 		wasKept: event.url.searchParams.has('kept')
 	};
 	if (isOff || profile.walkCheck === null) return { ...page, kept: null };
@@ -40,7 +40,7 @@ export const actions: Actions = {
 	add: async (event) => {
 		const { house, runner, now, access, today, chosen } = await needOpen(event);
 		const profile = await profiles.load(house.database, house.vault, runner.runnerId);
-		if (!access.pulse.on || needsAdvice(profile, access.coveredReasons)) redirect(303, here);
+		if (!access.pulse.on || needsRestingAdvice(profile, access.coveredReasons)) redirect(303, here);
 		const read = readForm(await event.request.formData(), walkCheckForm);
 		if (!read.ok) return fail(400, { issues: read.issues, values: read.values });
 		const { walks, wrong } = walksOf(read.value, unitsOf(chosen.settings).speed);
@@ -66,11 +66,6 @@ export const actions: Actions = {
 		redirect(303, here);
 	}
 };
-
-/** Two mornings out of range turn the pulse off until somebody looked at it. */
-function needsAdvice(profile: profiles.Profile, covered: readonly string[]): boolean {
-	return profile.restingAskFirstSince !== null && !covered.includes('H-REST');
-}
 
 /** The walks as they are stored, and what nobody walks or what no pulse is. */
 function walksOf(sent: z.output<typeof walkCheckForm>, unit: SpeedUnit) {
