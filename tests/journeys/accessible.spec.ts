@@ -24,7 +24,6 @@ for (const { name, go } of [...walks, ...deskWalks]) {
 		phone,
 		house
 	}) => {
-		test.setTimeout(180_000);
 		const found: string[] = [];
 		await go({ page, phone, house }, async (stop) => {
 			for (const width of widths) {

@@ -20,7 +20,6 @@ for (const { name, go } of [...walks, ...deskWalks]) {
 		phone,
 		house
 	}) => {
-		test.setTimeout(120_000);
 		const found: string[] = [];
 		await go({ page, phone, house }, async (stop) => {
 			const note = (what: readonly string[]) => found.push(...what.map((is) => `${stop}: ${is}`));

@@ -7,7 +7,6 @@ import { baseline, leadsTo, ready } from './walk.ts';
 test('from the start to the bands by keyboard alone, with the focus seen at each stop', async ({
 	page
 }) => {
-	test.setTimeout(120_000);
 	await page.goto('/');
 	await press(page, page.getByRole('link', { name: 'I am starting to run' }));
 	await ready(page);
