@@ -23,6 +23,7 @@ const courses = Array.from({ length: RUNNERS }, (_, runner): Course => ({
 	kind: 'course',
 	runs: runner % 7 !== 0,
 	isSettlingIn: false,
+	longestRunSeconds: null,
 	ranges,
 	top: null,
 	restingSpread: 0.03,

@@ -1,9 +1,90 @@
 import AxeBuilder from '@axe-core/playwright';
-import { todayIn } from './days.ts';
+import type { KeptForRunner } from '../../src/lib/outing/kept.ts';
+import { phasesOf, type Outing } from '../../src/lib/outing/outing.ts';
+import { plusDays, todayIn } from './days.ts';
 import { become, expect, test } from './lantern-street.ts';
 import { leadsTo } from './walk.ts';
 
 // Our own rules, no source.
+
+const runsOf = (outing: Outing) =>
+	phasesOf(outing)
+		.filter(({ kind }) => kind === 'steady-run')
+		.map(({ seconds }) => seconds);
+
+test('whoever joins late and settled in begins with short runs, in every way to an outing', async ({
+	page,
+	lantern,
+	stranger,
+	house
+}) => {
+	test.slow();
+	const late = await lantern.join(await stranger(), 'Ines', leadsTo.settlingIn);
+	for (const daysAhead of [0, 3, 6, 8, 11, 14]) {
+		await house.reopen({ daysAhead });
+		await late.lead('/bands?/walked');
+	}
+	const plan = await lantern.coach.lead(`${lantern.path}/outings?/make`);
+	const day = plusDays(todayIn('Europe/Dublin'), 15);
+	await lantern.coach.lead(`${plan}?/plan`, { onDate: day });
+	const made = await late.lead('/outings?/make');
+
+	const kept = async () =>
+		(await (await late.get('/prompter/kept')).json()) as KeptForRunner<unknown>;
+	const { outings, own, usual } = await kept();
+	// The group runs 30, 40, 50, 40 and 30 s.
+	for (const { outing, walksInstead } of [
+		...outings,
+		...own,
+		{ outing: usual, walksInstead: false }
+	]) {
+		expect(walksInstead).toBe(false);
+		expect(runsOf(outing).length).toBeGreaterThan(0);
+		expect(Math.max(...runsOf(outing))).toBeLessThanOrEqual(30);
+	}
+	expect(outings[0]?.shortenedToSeconds).toBe(30);
+
+	await become(page, late);
+	await page.goto('/bands');
+	await expect(page.getByText('Runs last 30 s at most for now')).toBeVisible();
+	await page.goto('/outings');
+	await expect(page.getByText('For you, runs last 30 s at most for now.')).toBeVisible();
+	expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+	await page.goto(made);
+	await page.waitForSelector('html[data-ready]');
+	await expect(page.getByText('your runs last 30 s at most for now')).toBeVisible();
+	await page.getByLabel('How long').nth(1).fill('0:50');
+	await page.getByRole('button', { name: 'Keep', exact: true }).last().click();
+	await expect(
+		page.getByText('This run is longer than yours may be for now').first()
+	).toBeVisible();
+	expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+
+	const forged = await late.send(`${made}?/save`, {
+		name: 'Run',
+		revision: '1',
+		'parts-0-kind': 'steady-run',
+		'parts-0-seconds': '2:00'
+	});
+	expect(forged.status()).toBe(400);
+	expect(await forged.text()).toContain('This run is longer than yours may be for now');
+
+	await become(page, lantern.coach);
+	await page.goto(lantern.path);
+	await expect(page.getByRole('row', { name: 'Ines' })).toContainText(
+		'runs of 30 s at most for now'
+	);
+
+	await house.reopen({ daysAhead: 21 });
+	expect((await kept()).outings).toEqual([]);
+	await become(page, late);
+	await page.goto('/bands');
+	await expect(page.getByText('Runs last 45 s at most for now')).toBeVisible();
+	await house.reopen({ daysAhead: 56 });
+	await page.goto('/bands');
+	await expect(page.getByRole('heading', { name: 'Steady run' })).toBeVisible();
+	await expect(page.getByText('at most for now')).toHaveCount(0);
+});
 
 test('a runner sees what the group has set, and makes outings of their own', async ({
 	page,

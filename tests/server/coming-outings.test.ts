@@ -7,6 +7,7 @@ import type { House } from '$lib/server/open-house.ts';
 import * as plannedOutings from '$lib/server/planned-outings.ts';
 import * as programmes from '$lib/server/programmes.ts';
 import * as screenings from '$lib/server/screenings.ts';
+import * as walks from '$lib/server/walks.ts';
 import { enter, join, makeCoach, makeGroup } from './coached-group.ts';
 import { DATABASES, inHouse, NOW } from './in-house.ts';
 import { phase, plainWishes, unevenRuns } from './sample-outing.ts';
@@ -74,6 +75,27 @@ describe.each(DATABASES)('the outings that lie ahead of a runner on %s', (type) 
 			phasesOf(unevenRuns).map(({ seconds }) => seconds)
 		);
 		expect(phases[5]).toEqual(phase('brisk-walk', 50));
+	});
+
+	it('have short runs for whoever settled in not long ago, whatever the group runs by then', async () => {
+		const at = await led({
+			'act.days': 1,
+			'act.minutes': 20,
+			'act.months': 'lt3',
+			'act.hard': 'no'
+		});
+		const runs = async () =>
+			phasesOf((await ahead(at))[0]?.outing ?? { parts: [] })
+				.filter(({ kind }) => kind === 'steady-run')
+				.map(({ seconds }) => seconds);
+		for (const on of ['2026-11-13', '2026-11-15', '2026-11-17', '2026-11-19', '2026-11-23']) {
+			await walks.record(here.database, at.runnerId, on, NOW);
+		}
+		await walks.record(here.database, at.runnerId, '2026-11-12', NOW);
+		expect(await runs()).toEqual([]);
+		await walks.record(here.database, at.runnerId, '2026-11-11', NOW);
+		expect(await runs()).toEqual([30, 30, 30]);
+		expect((await ahead(at))[0]).toMatchObject({ walksInstead: false, shortenedToSeconds: 30 });
 	});
 
 	it('are none for who may not, nor after the result is taken back', async () => {

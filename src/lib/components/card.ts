@@ -15,6 +15,8 @@ export interface Card {
 	readonly until: string;
 	/** The first day on which runs could come, in words, while settling in goes on. */
 	readonly settlingUntil: string | null;
+	/** How long a run may last in the weeks after settling in, in words; else null. */
+	readonly longestRun: string | null;
 	readonly phases: readonly CardPhase[];
 	/** Only on the runner's own print, and the only pulse there with pulse off. */
 	readonly careTeamLimit: number | null;

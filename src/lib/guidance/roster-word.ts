@@ -1,4 +1,4 @@
-import { settlingIn } from '../outing/settling-in.ts';
+import { longestRunNow, settlingIn } from '../outing/settling-in.ts';
 import type { Access } from '../screening/access.ts';
 import { addDays, addMonths, compareDates } from '../screening/calendar.ts';
 import type { LocalDate } from '../screening/types.ts';
@@ -22,6 +22,8 @@ export type RosterWord =
 			readonly pulse: 'on' | 'off';
 			/** The first day on which short runs could begin, while settling in goes on. */
 			readonly settlingInUntil: LocalDate | null;
+			/** How long a run may last in the weeks after settling in; null where nothing limits it. */
+			readonly longestRunSeconds: number | null;
 			/** The last day on which the word holds. */
 			readonly validUntil: LocalDate;
 			/** True in the last calendar month. */
@@ -64,6 +66,7 @@ export function rosterWord(
 		word: !access.run ? 'may-walk' : access.pulse.on ? 'may-run' : 'may-run-by-talk',
 		pulse: access.pulse.on ? 'on' : 'off',
 		settlingInUntil: settling.kind === 'going-on' ? addDays(today, settling.daysLeft) : null,
+		longestRunSeconds: longestRunNow(settling),
 		validUntil: access.validUntil,
 		endsSoon: compareDates(access.validUntil, addMonths(today, 1)) <= 0
 	};

@@ -11,6 +11,8 @@ export interface KeptOuting {
 	readonly number: number | null;
 	readonly outing: Outing;
 	readonly walksInstead: boolean;
+	/** How long its runs are at most where some had to end sooner; else null. */
+	readonly shortenedToSeconds: number | null;
 	readonly state: 'planned' | 'done' | 'missed';
 }
 
@@ -19,6 +21,7 @@ export interface KeptOwnOuting {
 	readonly id: string;
 	readonly outing: Outing;
 	readonly walksInstead: boolean;
+	readonly shortenedToSeconds: number | null;
 }
 
 /** A band that an outing asks for within that of its kind, in beats. */

@@ -21,7 +21,9 @@ export type OutingIssueCode =
 	| 'cue-too-long'
 	| 'cue-unprintable'
 	/** Not wrong in itself: its author may walk, not run. */
-	| 'run-not-open';
+	| 'run-not-open'
+	/** Not wrong in itself: its author settled in not long ago. */
+	| 'run-too-long-yet';
 
 /** Where in an outing: keys and indexes from the outing inwards, such as parts, 2, phases, 0, cue. */
 export type OutingPath = readonly (string | number)[];

@@ -21,6 +21,8 @@ export interface ComingOuting {
 	readonly outing: Outing;
 	/** True where runs became brisk walks. */
 	readonly walksInstead: boolean;
+	/** How long its runs are at most where some had to end sooner; else null. */
+	readonly shortenedToSeconds: number | null;
 	/** What became of the group's day. */
 	readonly state: PlannedState;
 }

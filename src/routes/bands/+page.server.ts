@@ -2,6 +2,7 @@ import { error, fail, redirect } from '@sveltejs/kit';
 import { bandDoubtForm } from '$lib/forms/band-doubt.ts';
 import { readForm } from '$lib/forms/read-form.ts';
 import { mileWalkOpen } from '$lib/guidance/mile-walk-open.ts';
+import { longestRunNow } from '$lib/outing/settling-in.ts';
 import { addDays, isLocalDate } from '$lib/screening/calendar.ts';
 import * as bandDoubts from '$lib/server/band-doubts.ts';
 import * as effortBands from '$lib/server/effort-bands.ts';
@@ -49,6 +50,7 @@ export const load: PageServerLoad = async (event) => {
 					today
 				}
 			: null,
+		longestRunSeconds: longestRunNow(settlingIn),
 		pulse: pulseView(guidance.pulse),
 		phases: guidance.phases.map((phase) =>
 			phaseView(phase, setView(phase, set, timeZone), unitsOf(settings))

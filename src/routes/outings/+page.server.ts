@@ -16,28 +16,35 @@ async function library(event: Asked): Promise<Library> {
 		holder: { runnerId: runner.runnerId },
 		now,
 		base: '/outings',
-		isWalking: rules.walksOnly
+		isWalking: rules.walksOnly,
+		longestRunSeconds: rules.longestRunSeconds
 	};
 }
 
 export const load: PageServerLoad = async (event) => {
 	const { house, runner, now, today, chosen } = await needOpen(event);
+	const { asDone } = await ownRules(house, runner, now, today);
 	const holder = { runnerId: runner.runnerId };
 	const plans = await outingPlans.list(house.database, holder);
+	const own = plans.map((plan) => ({ ...plan, ...asDone(plan.outing) }));
 	const until = addMonths(today, 3);
 	const coming = await plannedOutings.forRunner(house, runner, today, until, { now, today });
 	return {
 		today,
 		coming: coming
 			.filter(({ state }) => state === 'planned')
-			.map(({ id, groupName, onDate, outing, walksInstead }) => ({
+			.map(({ id, groupName, onDate, outing, walksInstead, shortenedToSeconds }) => ({
 				id,
 				groupName,
 				onDate,
 				outing,
-				walksInstead
+				walksInstead,
+				shortenedToSeconds
 			})),
-		...libraryView(plans, event.url, chosen.timeZone)
+		/** What is other in the runner's own outings, as they are shown, than it was written. */
+		ownWalksInstead: own.some(({ walksInstead }) => walksInstead),
+		ownShortenedTo: own.find((one) => one.shortenedToSeconds !== null)?.shortenedToSeconds ?? null,
+		...libraryView(own, event.url, chosen.timeZone)
 	};
 };
 

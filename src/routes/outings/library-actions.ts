@@ -3,6 +3,7 @@ import type { Kysely } from 'kysely';
 import { outingRowForm } from '$lib/forms/outing-row.ts';
 import { readForm } from '$lib/forms/read-form.ts';
 import { outingLimits } from '$lib/outing/outing-limits.ts';
+import { shortenRuns } from '$lib/outing/shorten-runs.ts';
 import { usualOuting, usualWalk } from '$lib/outing/usual-outing.ts';
 import { localDate } from '$lib/screening/calendar.ts';
 import type { Database } from '$lib/server/database/tables.ts';
@@ -18,6 +19,8 @@ export interface Library {
 	readonly base: string;
 	/** True for a runner who may walk: their first outing has no run. */
 	readonly isWalking: boolean;
+	/** How long a run of their first outing may last; null where nothing limits it. */
+	readonly longestRunSeconds: number | null;
 }
 
 type Asked = Pick<RequestEvent, 'request'>;
@@ -25,9 +28,10 @@ type Asked = Pick<RequestEvent, 'request'>;
 /** What the buttons of a library do, for a group's and for a runner's own. */
 export const libraryActions = {
 	async make(_: Asked, library: Library) {
-		const { database, holder, isWalking } = library;
+		const { database, holder, isWalking, longestRunSeconds: longest } = library;
 		const name = outingLibrary.newName((await outingPlans.list(database, holder)).length + 1);
-		await created(library, isWalking ? usualWalk(name) : usualOuting(name));
+		const first = isWalking ? usualWalk(name) : usualOuting(name);
+		await created(library, longest === null ? first : shortenRuns(first, longest));
 	},
 	async copy({ request }: Asked, library: Library) {
 		const { database, holder } = library;

@@ -1,7 +1,10 @@
 import { redirect } from '@sveltejs/kit';
+import { runnerOuting } from '$lib/guidance/runner-outing.ts';
 import { kindsNotOpen } from '$lib/outing/kinds-not-open.ts';
 import type { Outing } from '$lib/outing/outing.ts';
 import { phaseKinds } from '$lib/outing/phase.ts';
+import { runsTooLong } from '$lib/outing/runs-too-long.ts';
+import { longestRunNow } from '$lib/outing/settling-in.ts';
 import type { Signed } from '$lib/server/auth.ts';
 import * as effortBands from '$lib/server/effort-bands.ts';
 import type { House } from '$lib/server/open-house.ts';
@@ -13,9 +16,16 @@ export async function ownRules(house: House, runner: Signed, now: number, today:
 	if (!access.allowed || !guidance.open) redirect(303, '/screening/result');
 	const walksOnly = !guidance.mayRun || guidance.settlingIn.kind === 'going-on';
 	const kinds = phaseKinds.filter((kind) => !walksOnly || kind !== 'steady-run');
+	const longestRunSeconds = walksOnly ? null : longestRunNow(guidance.settlingIn);
 	return {
 		walksOnly,
 		kinds,
-		alsoWrong: (outing: Outing) => kindsNotOpen(outing, kinds)
+		/** Null where nothing limits a run. */
+		longestRunSeconds,
+		alsoWrong: (outing: Outing) => [
+			...kindsNotOpen(outing, kinds),
+			...(longestRunSeconds === null ? [] : runsTooLong(outing, longestRunSeconds))
+		],
+		asDone: (outing: Outing) => runnerOuting(outing, access, guidance)
 	};
 }

@@ -10,6 +10,8 @@ export interface OutingChoice {
 	readonly groupName: string | null;
 	readonly onDate: string | null;
 	readonly walksInstead: boolean;
+	/** How long its runs are at most where some had to end sooner; else null. */
+	readonly shortenedToSeconds: number | null;
 }
 
 export interface OutingChoices {
@@ -22,26 +24,28 @@ export interface OutingChoices {
 export function choicesOf({ outings, own, usual }: Kept, today: string): OutingChoices {
 	const planned = outings
 		.filter(({ state }) => state === 'planned')
-		.map(({ id, outing, groupName, onDate, walksInstead }) => ({
+		.map(({ id, outing, groupName, onDate, walksInstead, shortenedToSeconds }) => ({
 			key: `planned ${id}`,
 			outing,
 			plannedId: id,
 			groupName,
 			onDate,
-			walksInstead
+			walksInstead,
+			shortenedToSeconds
 		}));
 	const free = { plannedId: null, groupName: null, onDate: null };
 	return {
 		today: planned.filter(({ onDate }) => onDate === today),
 		later: planned.filter(({ onDate }) => onDate > today),
 		any: [
-			...own.map(({ id, outing, walksInstead }) => ({
+			...own.map(({ id, outing, walksInstead, shortenedToSeconds }) => ({
 				...free,
 				key: `own ${id}`,
 				outing,
-				walksInstead
+				walksInstead,
+				shortenedToSeconds
 			})),
-			{ ...free, key: 'usual', outing: usual, walksInstead: false }
+			{ ...free, key: 'usual', outing: usual, walksInstead: false, shortenedToSeconds: null }
 		]
 	};
 }

@@ -10,7 +10,7 @@ import { anyAccess, wideOpen } from './open-accesses.ts';
 
 // Our own limits, common practice, no source, but where a source is named.
 
-const settled: SettlingIn = { kind: 'done' };
+const settled: SettlingIn = { kind: 'done', longestRunSeconds: null };
 const goingOn: SettlingIn = { kind: 'going-on', walksDone: 0, walksNeeded: 6, daysLeft: 14 };
 const anySettling = fc.constantFrom<SettlingIn>({ kind: 'not-needed' }, settled, goingOn);
 const run = phaseTargets['steady-run'];

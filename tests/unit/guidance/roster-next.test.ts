@@ -8,6 +8,7 @@ const open = {
 	word: 'may-run',
 	pulse: 'on',
 	settlingInUntil: null,
+	longestRunSeconds: null,
 	validUntil: '2027-11-24',
 	endsSoon: false
 } as const;

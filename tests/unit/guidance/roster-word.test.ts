@@ -48,6 +48,22 @@ describe('a result that is open', () => {
 		expect(word(wideOpen)).toMatchObject({ settlingInUntil: null });
 	});
 
+	test('in the weeks after settling in it says how long runs may last', () => {
+		const starting = { ...wideOpen, startEffort: 'moderate' } as const;
+		const settled = [14, 11, 9, 6, 3, 1];
+		const later = (days: number) => settled.map((since) => since + days);
+		const longest = (days: readonly number[], access: typeof wideOpen = starting) => {
+			const seen = rosterWord(access, TODAY, days);
+			return seen.open ? seen.longestRunSeconds : 'closed';
+		};
+		expect(longest([13, 11, 9, 6, 3, 1])).toBe(null);
+		expect(longest(settled)).toBe(30);
+		expect(longest(later(7))).toBe(45);
+		expect(longest(later(42))).toBe(null);
+		expect(longest(settled, wideOpen)).toBe(null);
+		expect(longest(settled, { ...starting, run: false })).toBe(null);
+	});
+
 	test.each([
 		['2026-11-25', true],
 		['2026-12-25', true],
@@ -59,7 +75,8 @@ describe('a result that is open', () => {
 	test('tells no reason, no age, no plan and no beat', () => {
 		fc.assert(
 			fc.property(anyAccess, (access) => {
-				const known = ['open', 'word', 'pulse', 'settlingInUntil', 'validUntil', 'endsSoon'];
+				const known = ['open', 'word', 'pulse', 'settlingInUntil', 'longestRunSeconds'];
+				known.push('validUntil', 'endsSoon');
 				expect(Object.keys(word(access)).sort()).toEqual(known.sort());
 				expect(JSON.stringify(word({ ...access, validUntil: TODAY }))).not.toMatch(
 					/"(H|R|S|A)-|[a-z]":\d/

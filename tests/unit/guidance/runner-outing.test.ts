@@ -5,6 +5,9 @@ import { guide } from '$lib/guidance/guide.ts';
 import { runnerOuting } from '$lib/guidance/runner-outing.ts';
 import { phasesOf, type Outing, type OutingPhase } from '$lib/outing/outing.ts';
 import { phaseTargets } from '$lib/outing/phase.ts';
+import { longestRunNow } from '$lib/outing/settling-in.ts';
+import { outingTotals } from '$lib/outing/totals.ts';
+import { anyOuting } from '../outing/any-outing.ts';
 import { anyAccess, anyProfile, measured, wideOpen } from './open-accesses.ts';
 
 // Our own rules, no source.
@@ -34,7 +37,7 @@ function seen(access = wideOpen, profile = measured, days: readonly number[] = [
 
 describe('an outing as one runner may do it', () => {
 	test('is as it was written for who may run', () => {
-		expect(seen()).toEqual({ outing, walksInstead: false });
+		expect(seen()).toEqual({ outing, walksInstead: false, shortenedToSeconds: null });
 	});
 
 	test('has brisk walks of the same length, and nothing that was meant for a run, for who may walk', () => {
@@ -63,6 +66,48 @@ describe('an outing as one runner may do it', () => {
 		const access = { ...wideOpen, startEffort: 'moderate' } as const;
 		expect(seen(access).walksInstead).toBe(true);
 		expect(seen(access, measured, [14, 11, 9, 6, 3, 1]).walksInstead).toBe(false);
+	});
+
+	test('has short runs at first after settling in, each from its own start', () => {
+		const access = { ...wideOpen, startEffort: 'moderate' } as const;
+		const settled = [14, 11, 9, 6, 3, 1];
+		const cycle: Outing = {
+			name: 'One',
+			parts: [
+				warmUp,
+				{ times: 3, phases: [run, { ...warmUp, kind: 'recovery-walk', seconds: 110 }] }
+			]
+		};
+		const own = (daysLater: number) => {
+			const guidance = guide(
+				access,
+				measured,
+				settled.map((days) => days + daysLater)
+			);
+			if (!guidance.open) throw new Error('closed');
+			return runnerOuting(cycle, access, guidance);
+		};
+		expect(phasesOf(own(0).outing).map(({ seconds }) => seconds)).toEqual([
+			400, 30, 130, 30, 130, 30, 130
+		]);
+		expect(own(0)).toMatchObject({ walksInstead: false, shortenedToSeconds: 30 });
+		expect(phasesOf(own(0).outing)[1]).toMatchObject({ kind: 'steady-run', cue: 'Short steps' });
+		expect(phasesOf(own(7).outing)[1]?.seconds).toBe(45);
+		expect(own(14)).toMatchObject({ outing: cycle, shortenedToSeconds: null });
+	});
+
+	test('never has a run above what the weeks since settling in allow', () => {
+		const anyWalks = fc.array(fc.integer({ min: 0, max: 80 }), { maxLength: 12 });
+		fc.assert(
+			fc.property(anyAccess, anyProfile, anyWalks, anyOuting, (access, profile, days, any) => {
+				const guidance = guide(access, profile, days);
+				if (!guidance.open || !access.allowed) return;
+				const longest = outingTotals(runnerOuting(any, access, guidance).outing).longestRunSeconds;
+				const walks = !guidance.mayRun || guidance.settlingIn.kind === 'going-on';
+				const limit = walks ? 0 : (longestRunNow(guidance.settlingIn) ?? Infinity);
+				expect(longest).toBeLessThanOrEqual(limit);
+			})
+		);
 	});
 
 	test('has no share of the reserve with pulse off', () => {

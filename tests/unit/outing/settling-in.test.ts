@@ -1,5 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { settlingIn } from '$lib/outing/settling-in.ts';
+import { longestRunNow, settlingIn } from '$lib/outing/settling-in.ts';
 import { phaseTargets } from '$lib/outing/phase.ts';
 import { intensityOf } from '$lib/physiology/intensity.ts';
 
@@ -23,6 +24,29 @@ describe('settling in: six walks over two weeks (our own rule)', () => {
 
 	test('two weeks with five walks are not enough', () => {
 		expect(settlingIn(true, [20, 15, 10, 5, 1])).toMatchObject({ walksNeeded: 1, daysLeft: 0 });
+	});
+
+	test('the weeks of short runs count from the day on which it was enough', () => {
+		const longest = (days: readonly number[]) => settlingIn(true, days);
+		expect(longest([14, 12, 9, 6, 3, 1])).toEqual({ kind: 'done', longestRunSeconds: 30 });
+		expect(longest([28, 26, 23, 20, 17, 14])).toEqual({ kind: 'done', longestRunSeconds: 65 });
+		// The first walk long ago, the sixth today: whoever was away begins as everybody does.
+		expect(longest([200, 9, 6, 4, 2, 0])).toEqual({ kind: 'done', longestRunSeconds: 30 });
+		expect(longest([56, 54, 51, 48, 45, 42])).toEqual({ kind: 'done', longestRunSeconds: null });
+	});
+
+	test('one walk more never makes runs shorter, nor does a day more', () => {
+		const days = fc.array(fc.integer({ min: 0, max: 90 }), { minLength: 6, maxLength: 20 });
+		const openTo = (walks: readonly number[]) => {
+			const now = settlingIn(true, walks);
+			return now.kind === 'going-on' ? 0 : (longestRunNow(now) ?? Infinity);
+		};
+		fc.assert(
+			fc.property(days, fc.integer({ min: 0, max: 90 }), (walks, another) => {
+				expect(openTo([...walks, another])).toBeGreaterThanOrEqual(openTo(walks));
+				expect(openTo(walks.map((since) => since + 1))).toBeGreaterThanOrEqual(openTo(walks));
+			})
+		);
 	});
 
 	test('a walk in the future is a mistake of the caller', () => {

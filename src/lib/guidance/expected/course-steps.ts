@@ -1,4 +1,5 @@
 import { phasesOf, type Outing, type OutingPhase } from '../../outing/outing.ts';
+import { shortenRuns } from '../../outing/shorten-runs.ts';
 import { walkingOuting } from '../../outing/walking-outing.ts';
 import { pulseEdges, type PulseStep } from '../../physiology/pulse-response.ts';
 import {
@@ -51,10 +52,10 @@ export function sharesOf({ restingSpread, maximumSpread, capacity }: Course): Ru
 
 /**
  * A runner's way through an outing phase by phase, in exact steps, runs as brisk walks where the
- * runner walks. An illustration.
+ * runner walks, and cut where theirs are short for now. An illustration.
  */
 export function courseSteps(course: Course, outing: Outing): CourseSteps {
-	const written = phasesOf(course.runs ? outing : walkingOuting(outing));
+	const written = phasesOf(asDone(course, outing));
 	const runner = sharesOf(course);
 	const asked: (PhaseDemand & { steadyShare: number })[] = [];
 	for (const [phaseIndex, phase] of written.entries()) {
@@ -86,4 +87,9 @@ export function courseSteps(course: Course, outing: Outing): CourseSteps {
 		};
 	});
 	return { kind: 'steps', steps, phases };
+}
+
+function asDone({ runs, longestRunSeconds }: Course, outing: Outing): Outing {
+	if (!runs) return walkingOuting(outing);
+	return longestRunSeconds === null ? outing : shortenRuns(outing, longestRunSeconds);
 }

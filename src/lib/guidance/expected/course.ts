@@ -1,5 +1,5 @@
 import { phaseKinds, type PhaseKind } from '../../outing/phase.ts';
-import { settlingIn } from '../../outing/settling-in.ts';
+import { longestRunNow, settlingIn } from '../../outing/settling-in.ts';
 import type { Capacity } from '../../physiology/capacity.ts';
 import { reserveFractionOf } from '../../physiology/reserve.ts';
 import type { Access } from '../../screening/access.ts';
@@ -28,6 +28,8 @@ export interface Course {
 	readonly runs: boolean;
 	/** True where the runs come later: after six walks over two weeks. */
 	readonly isSettlingIn: boolean;
+	/** How long a run may last in the weeks after settling in; null where nothing limits it. */
+	readonly longestRunSeconds: number | null;
 	readonly ranges: Readonly<Record<PhaseKind, ShareRange>>;
 	/** The most that any phase may be expected to reach for now; null where the ranges alone decide. */
 	readonly top: { readonly share: number; readonly because: 'moderate' | 'first-weeks' } | null;
@@ -67,6 +69,7 @@ export function courseOf(
 		kind: 'course',
 		runs: access.run && settling.kind !== 'going-on',
 		isSettlingIn: settling.kind === 'going-on',
+		longestRunSeconds: longestRunNow(settling),
 		ranges: Object.fromEntries(phaseKinds.map((kind) => [kind, rangeOf(kind)])) as Course['ranges'],
 		top: topOf(access, isModerate, daysSinceEachWalk),
 		restingSpread: resting.spreadBpm / reserveBpm,

@@ -97,6 +97,8 @@ export const bands = {
 		notWalkedOf: (date: string) => `Take back the walk of ${date}`,
 		why: 'Legs, joints and heart need time before running. Two weeks of walking is our own careful choice; guidelines ask for light to moderate effort first.'
 	},
+	shortRuns: (longest: string) =>
+		`You have settled in. Runs last ${longest} at most for now, with a minute of walking or more between, and grow by half each week. In a group you walk on while others still run.`,
 	walkPlan:
 		'You plan to walk only, so there is no run here. Brisk walking is a full goal of its own.',
 	walkOnly:

@@ -15,6 +15,8 @@ export const coachBands = {
 		'The resting pulse is not measured yet, so there are no beats. You can set shares of the reserve now; the beats follow.',
 	settling: (date: string) =>
 		`Settling in: walking only, until ${date} at the earliest. A run comes with bands of its own then.`,
+	shortRuns: (longest: string) =>
+		`This runner settled in not long ago. Runs last ${longest} at most for now and grow by half each week; the rest of a longer run is walked.`,
 	walkOnly: 'This runner may walk. Each run of the outing is a brisk walk for them.',
 	closed: {
 		title: 'No bands now',

@@ -6,7 +6,7 @@ const sees = [
 	'What you may do: may run, may run by talk, may walk, or not today. “Not today” is the same for every reason.',
 	'Whether pulse numbers are on or off for you, never why.',
 	'Your bands, in beats a minute and by feel. Your coach can move them, within what your result allows, and write you a note. Where pulse is on, whether a limit from your care team ends a band. From the beats somebody who does the sums could work out about how old you are, and your resting pulse.',
-	'Until when you are settling in, and the last day of your result.',
+	'Until when you are settling in, how long your runs may be in the weeks after it, and the last day of your result.',
 	'If you write down advice: its day, what kind of professional gave it, and what it allows. Not what it is about.',
 	'When you say that a band feels wrong, and the days on which you were there or did the group’s outing with your phone.',
 	'Your emergency contact, if you give one, and only while an outing is on.'

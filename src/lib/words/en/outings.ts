@@ -155,6 +155,8 @@ export const outingEditor = {
 		'incline-out-of-limits': 'Write an incline of 0 to 15 %, or leave it empty.',
 		'cue-too-long': 'Make the words shorter: at most 120 characters.',
 		'run-not-open': 'Your result opens walking for now. Make this a brisk walk.',
+		'run-too-long-yet':
+			'This run is longer than yours may be for now. Make it shorter, or walk a minute before it.',
 		'cue-unprintable': 'The words hold a character that cannot be shown. Type them anew.'
 	} satisfies Record<OutingIssueCode, string> as Record<string, string>
 };
@@ -171,6 +173,13 @@ export const ownOutings = {
 		'Outings that you make for yourself will stand here. The first one is ready to be changed.',
 	later: (count: number) => (count === 1 ? '1 more after these' : `${count} more after these`),
 	walksInstead: 'For you, each run is a brisk walk of the same length.',
+	shortened: (longest: string) =>
+		`For you, runs last ${longest} at most for now. Walk the rest of a longer one.`,
+	ownWalks: 'They stand here as you may do them now: each run is a brisk walk.',
+	ownShortened: (longest: string) =>
+		`They stand here as you may do them now: runs last ${longest} at most, and the rest is walked.`,
+	shortRuns: (longest: string) =>
+		`You began to run not long ago, so your runs last ${longest} at most for now. They grow by half each week. Two short runs need a minute of walking between them.`,
 	picture: 'A line for walking, an arc over each run',
 	stop: 'Stop if something feels wrong. How you can talk comes first, whatever is written here.'
 };

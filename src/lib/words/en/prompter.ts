@@ -53,6 +53,8 @@ export const prompter = {
 				? `${minutes} minutes of walking.`
 				: `${minutes} minutes, ${runs} ${runs === 1 ? 'run' : 'runs'}; the longest is ${longest}.`,
 		walksInstead: 'Runs are brisk walks for you now.',
+		shortened: (longest: string) =>
+			`Runs last ${longest} at most for you now. Walk on while the others still run.`,
 		settling: 'You are settling in, so there is no run in it.',
 		take: 'Take this one',
 		takeOf: (name: string) => `Take this one: ${name}`,

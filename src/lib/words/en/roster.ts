@@ -56,6 +56,7 @@ export const roster = {
 	},
 	pulse: { on: 'on', off: 'off' },
 	settlingIn: (date: string) => `settling in, until ${date} at least`,
+	shortRuns: (longest: string) => `runs of ${longest} at most for now`,
 	endsOn: (date: string) => `until ${date}`,
 	endsSoon: (date: string, days: number) =>
 		days === 0

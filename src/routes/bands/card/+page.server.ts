@@ -1,9 +1,11 @@
 import { error, redirect } from '@sveltejs/kit';
 import { pulseShares } from '$lib/guidance/pulse-shares.ts';
+import { longestRunNow } from '$lib/outing/settling-in.ts';
 import { addDays, localDate } from '$lib/screening/calendar.ts';
 import * as effortBands from '$lib/server/effort-bands.ts';
 import { visitor } from '$lib/server/visitor.ts';
 import { longDate } from '$words/dates.ts';
+import { spokenLength } from '$words/outings.ts';
 import type { PageServerLoad } from './$types';
 import { cardPhase } from '../card-phase.ts';
 import { unitsOf } from '../units-of.ts';
@@ -17,6 +19,7 @@ export const load: PageServerLoad = async ({ locals: { house, runner, now }, coo
 		redirect(303, '/screening/result');
 	}
 	const { pulse, settlingIn, mayRun } = guidance;
+	const longest = longestRunNow(settlingIn);
 	const set = guidance.phases.flatMap((phase) =>
 		phase.set.by === 'default' ? [] : phase.set.since
 	);
@@ -30,6 +33,7 @@ export const load: PageServerLoad = async ({ locals: { house, runner, now }, coo
 			until: longDate(access.validUntil),
 			settlingUntil:
 				settlingIn.kind === 'going-on' ? longDate(addDays(today, settlingIn.daysLeft)) : null,
+			longestRun: longest === null ? null : spokenLength(longest),
 			phases: guidance.phases.map((phase) =>
 				cardPhase(
 					phase,

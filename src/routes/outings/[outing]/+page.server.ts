@@ -25,6 +25,7 @@ async function editing(event: Parameters<typeof need>[0]): Promise<Editing> {
 		...needed,
 		base: '/outings',
 		isWalking: rules.walksOnly,
+		longestRunSeconds: rules.longestRunSeconds,
 		planId: plan.id,
 		alsoWrong: rules.alsoWrong
 	};
@@ -37,6 +38,7 @@ export const load: PageServerLoad = async (event) => {
 		plan: { id: plan.id, outing: plan.outing, revision: plan.revision },
 		unit,
 		kinds: rules.kinds,
+		longestRunSeconds: rules.longestRunSeconds,
 		isKept: event.url.searchParams.has('kept'),
 		versions: kept.map(({ revision, changedAt, changedByName }) => ({
 			revision,

@@ -58,7 +58,8 @@ export const GET: RequestHandler = async (event) => {
 		narrower: narrowerOf(guidance, [...outings, ...own]),
 		outings,
 		own,
-		usual: ownOuting(prompter.usual, mayRun ? running : 'walks')
+		usual: runnerOuting(ownOuting(prompter.usual, mayRun ? running : 'walks'), access, guidance)
+			.outing
 	};
 	return json(kept);
 };

@@ -118,7 +118,9 @@ describe('for every runner and outing', () => {
 
 	test('splitting a phase changes neither peak nor mean', () => {
 		fc.assert(
-			fc.property(anyCourse, anyOuting, (course, any) => {
+			fc.property(anyCourse, anyOuting, (some, any) => {
+				// Where runs are cut, a run that nothing follows is walked, and one in two halves is not.
+				const course = { ...some, longestRunSeconds: null };
 				const halved: Outing = {
 					...any,
 					parts: any.parts.flatMap((part) => {

@@ -1,6 +1,7 @@
 import type { DeskView } from '$lib/guidance/desk-view.ts';
 import type { RosterState } from '$lib/guidance/roster-next.ts';
 import { longDate } from '$words/dates.ts';
+import { spokenLength } from '$words/outings.ts';
 import { cardPhase } from '../../../bands/card-phase.ts';
 import type { Units } from '../../../bands/speed-view.ts';
 
@@ -29,6 +30,7 @@ export function memberCard({ name, today, desk }: Member, group: Group) {
 		may: may[today.word],
 		until: longDate(today.validUntil),
 		settlingUntil: today.settlingInUntil && longDate(today.settlingInUntil),
+		longestRun: today.longestRunSeconds === null ? null : spokenLength(today.longestRunSeconds),
 		phases: desk.phases.map((phase) => cardPhase(phase, phase.shares, units)),
 		// A limit that is there with pulse off is the runner's own to print.
 		careTeamLimit: null,

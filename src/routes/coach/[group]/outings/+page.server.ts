@@ -6,7 +6,14 @@ import { needGroup } from '../need-group.ts';
 async function holderOf(event: Parameters<typeof needGroup>[0]) {
 	const { database, coach, group, now } = await needGroup(event);
 	const holder = { coach, groupId: group.id };
-	return { database, holder, now, base: `/coach/${group.id}/outings`, isWalking: false };
+	return {
+		database,
+		holder,
+		now,
+		base: `/coach/${group.id}/outings`,
+		isWalking: false,
+		longestRunSeconds: null
+	};
 }
 
 export const load: PageServerLoad = async (event) => {

@@ -31,6 +31,7 @@ async function editing(event: Asked): Promise<Editing> {
 		now,
 		base: `/coach/${group.id}/outings`,
 		isWalking: false,
+		longestRunSeconds: null,
 		planId: plan.id,
 		unit: group.units,
 		timeZone: group.timeZone,
