@@ -66,7 +66,7 @@ describe.each(DATABASES)('the roster on %s', (type) => {
 			word: 'may-run',
 			pulse: 'on',
 			settlingInUntil: null,
-		longestRunSeconds: null,
+			longestRunSeconds: null,
 			validUntil: '2027-11-23',
 			endsSoon: false
 		});

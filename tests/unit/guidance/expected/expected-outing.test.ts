@@ -9,6 +9,7 @@ import { plainPhase } from '$lib/outing/plain-phase.ts';
 import { pulseForecast } from '$lib/physiology/pulse-forecast.ts';
 import { anyOuting } from '../../outing/any-outing.ts';
 import { wideOpen } from '../open-accesses.ts';
+import { shortenRuns } from '$lib/outing/shorten-runs.ts';
 import { anyCourse, courseWith, profileWith } from './any-course.ts';
 
 const outing = (...parts: OutingPart[]): Outing => ({ name: 'Outing 1', parts });
@@ -118,9 +119,7 @@ describe('for every runner and outing', () => {
 
 	test('splitting a phase changes neither peak nor mean', () => {
 		fc.assert(
-			fc.property(anyCourse, anyOuting, (some, any) => {
-				// Where runs are cut, a run that nothing follows is walked, and one in two halves is not.
-				const course = { ...some, longestRunSeconds: null };
+			fc.property(anyCourse, anyOuting, (course, any) => {
 				const halved: Outing = {
 					...any,
 					parts: any.parts.flatMap((part) => {
@@ -138,6 +137,19 @@ describe('for every runner and outing', () => {
 			}),
 			{ numRuns: 200 }
 		);
+	});
+
+	test('short runs are expected as if the outing were written so', () => {
+		fc.assert(
+			fc.property(anyCourse, anyOuting, fc.integer({ min: 30, max: 120 }), (course, any, limit) => {
+				const own = expectedOuting({ ...course, longestRunSeconds: limit }, any, 10);
+				const written = course.runs ? shortenRuns(any, limit) : any;
+				expect(own).toEqual(expectedOuting(course, written, 10));
+			})
+		);
+		const gentle = { startEffort: 'moderate' } as const;
+		expect(courseWith(null, gentle, [14, 12, 9, 6, 3, 1]).longestRunSeconds).toBe(30);
+		expect(courseWith(null, gentle, [56, 54, 51, 48, 45, 42]).longestRunSeconds).toBe(null);
 	});
 
 	test('a longer recovery never raises what comes after it', () => {
