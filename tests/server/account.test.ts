@@ -23,7 +23,7 @@ import * as roster from '$lib/server/roster.ts';
 import * as screenings from '$lib/server/screenings.ts';
 import * as sessions from '$lib/server/sessions.ts';
 import * as settings from '$lib/server/settings.ts';
-import { openVault, VaultClosed } from '$lib/server/vault.ts';
+import { openVault, Unreadable, VaultClosed } from '$lib/server/vault.ts';
 import * as walks from '$lib/server/walks.ts';
 import * as wellAgain from '$lib/server/well-again.ts';
 import { enter, makeCoach, makeGroup } from './coached-group.ts';
@@ -195,9 +195,103 @@ describe.each(DATABASES)('an account on %s', (type) => {
 			sessions: [{ id: `${runner}-s` }],
 			passkeys: [{ id: `${runner}-p` }]
 		});
+		expect(all.unreadable).toEqual([]);
 		expect(all.history.map(({ what }) => what)).toContain('result.stored');
 		expect(text).not.toContain(`${runner}-t`);
 		expect(text).not.toContain('publicKey');
+	});
+
+	it.each([
+		['screening_result', 'sealed', 'results'],
+		['health_event', 'sealed', 'events'],
+		['advice', 'sealed', 'advice'],
+		['guess', 'sealed', 'guesses'],
+		['past_entry', 'sealed', 'outingEntries'],
+		['runner_pain', 'sealed', 'pain'],
+		['profile', 'sealed', 'profile'],
+		['emergency_contact', 'sealed', 'emergencyContact'],
+		['outing_plan', 'outing', 'ownOutings'],
+		['screening_draft', 'sealed', 'openAnswers'],
+		['audit', 'detail', 'history']
+	] as const)(
+		'is exported with one row of %s that cannot be read, which is named',
+		async (table, column, part) => {
+			const runner = await fill(here);
+			const before = await account.exportAll(here.database, here.vault, runner, NOW);
+			await sql`update ${sql.table(table)} set ${sql.ref(column)} = 'spoilt' where runner_id = ${runner}`.execute(
+				here.database
+			);
+			const after = await account.exportAll(here.database, here.vault, runner, NOW);
+			const was: unknown = before[part];
+			const { [part]: left, unreadable, ...rest } = after;
+			expect(left).toEqual(Array.isArray(was) ? [] : null);
+			expect(unreadable).toEqual(unreadable.map(({ at }) => ({ table, at })));
+			expect(unreadable).toHaveLength(Array.isArray(was) ? was.length : 1);
+			expect({ ...rest, [part]: was, unreadable: [] }).toEqual(before);
+			await account.deleteAll(here.database, runner);
+			expect(tablesWith(await everything(here), runner)).toEqual([]);
+		}
+	);
+
+	it('keeps every other row of a list of which one cannot be read', async () => {
+		const runner = await fill(here);
+		const { database, vault } = here;
+		const words = { givenOn: '2026-11-21', role: 'nurse', scope: 'walk', limitBpm: null } as const;
+		await advice.record(database, vault, runner, { ...words, covers: [] }, NOW + DAY);
+		await database
+			.updateTable('advice')
+			.set({ sealed: 'spoilt' })
+			.where('runner_id', '=', runner)
+			.where('recorded_at', '=', NOW)
+			.execute();
+		const all = await account.exportAll(database, vault, runner, NOW);
+		expect(all.advice).toMatchObject([{ role: 'nurse' }]);
+		expect(all.unreadable).toEqual([{ table: 'advice', at: NOW }]);
+		// What opens the gate is not worked out from what is left.
+		await expect(advice.list(database, vault, runner)).rejects.toThrow(Unreadable);
+	});
+
+	it('keeps every outing of which a line cannot be read, and the others whole', async () => {
+		const runner = await fill(here);
+		const { database, vault } = here;
+		const outing = { outingRunId: '6f1c9c2e-3b7a-4f43-9d62-0c9bb2c1a009', at: NOW, elapsedMs: 0 };
+		const talk = { kind: 'talk-answer', talk: 'comfortable', effort: 4, pulse: null } as const;
+		const about = { ...outing, ...talk, phaseIndex: 0, phaseElapsedMs: 0, spokeLong: false };
+		const ids = ['0c9bb2c1a011', '0c9bb2c1a012'].map((end) => `6f1c9c2e-3b7a-4f43-9d62-${end}`);
+		const said = ids.map((id, seq) => ({ ...about, id, seq }));
+		await pastOutings.append(database, vault, runner, said, { now: NOW, timeZone: ZONE });
+		await database
+			.updateTable('past_entry')
+			.set({ sealed: 'spoilt' })
+			.where('id', '=', ids[0] ?? '')
+			.execute();
+		const all = await account.exportAll(database, vault, runner, NOW);
+		expect(all.unreadable).toEqual([{ table: 'past_entry', at: NOW }]);
+		const kept = pastOutings.done(all.outings, all.outingEntries);
+		expect(kept.map(({ answers }) => answers.length).sort()).toEqual([0, 1]);
+		// The page that shows what was done, and stops at what it cannot read, does not go by half.
+		await expect(pastOutings.list(database, vault, runner)).rejects.toThrow(Unreadable);
+	});
+
+	it('tells which band of a coach cannot be read, and keeps the others', async () => {
+		const runner = await fill(here);
+		const { database } = here;
+		const member = await database
+			.selectFrom('member')
+			.select(['id', 'group_id'])
+			.where('runner_id', '=', runner)
+			.executeTakeFirstOrThrow();
+		const words = { runner_note: null, inner_note: null, set_by: null, set_by_name: 'Odile Marr' };
+		const kept = { ...words, group_id: member.group_id, member_id: member.id, set_at: NOW };
+		const setting = { lowFraction: null, highFraction: 0.4, effortLow: 2, effortHigh: 4 };
+		const rows = [
+			{ ...kept, id: `${runner}-1`, phase: 'brisk-walk', setting: JSON.stringify(setting) },
+			{ ...kept, id: `${runner}-2`, phase: 'steady-run', setting: 'spoilt' }
+		];
+		await database.insertInto('band_setting').values(rows).execute();
+		const all = await account.exportAll(database, here.vault, runner, NOW);
+		expect(all.bandsSet).toMatchObject([{ phase: 'brisk-walk' }]);
+		expect(all.unreadable).toEqual([{ table: 'band_setting', at: NOW }]);
 	});
 
 	it('is not exported with the wrong key', async () => {
@@ -261,7 +355,8 @@ describe.each(DATABASES)('an account on %s', (type) => {
 			emergencyContact: null,
 			readings: [],
 			sessions: [],
-			passkeys: []
+			passkeys: [],
+			unreadable: []
 		});
 		for (const [table, rows] of Object.entries(await everything(here))) {
 			const of = (all: readonly string[] = []) => all.filter((row) => row.includes(mine));

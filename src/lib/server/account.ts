@@ -19,6 +19,7 @@ import * as pains from './pains.ts';
 import * as passkeys from './passkeys.ts';
 import * as pastOutings from './past-outings.ts';
 import * as profiles from './profiles.ts';
+import { readOr, type Missed, type Note } from './readable.ts';
 import * as readings from './readings.ts';
 import * as screenings from './screenings.ts';
 import * as sessions from './sessions.ts';
@@ -30,8 +31,9 @@ import * as wellAgain from './well-again.ts';
 
 /**
  * Everything that is held of a runner, unsealed, as plain JSON. Left out is only what would let
- * another sign in: session tokens, passkey material, code hashes.
- * @throws VaultClosed, Unreadable
+ * another sign in: session tokens, passkey material, code hashes. A row that cannot be read is named
+ * among `unreadable`, and everything else is there.
+ * @throws VaultClosed
  */
 export async function exportAll(
 	database: Kysely<Database>,
@@ -39,35 +41,38 @@ export async function exportAll(
 	runnerId: string,
 	now: number
 ) {
-	return {
+	const unreadable: Missed[] = [];
+	const note: Note = (missed) => unreadable.push(missed);
+	const all = {
 		exportedAt: now,
 		runnerId,
 		settings: await settings.load(database, runnerId),
 		consents: await consents.list(database, runnerId),
-		openAnswers: await drafts.load(database, vault, runnerId, now),
-		results: await screenings.list(database, vault, runnerId),
-		events: await events.list(database, vault, runnerId),
-		advice: await advice.list(database, vault, runnerId),
+		openAnswers: await drafts.load(database, vault, runnerId, now, note),
+		results: await screenings.list(database, vault, runnerId, note),
+		events: await events.list(database, vault, runnerId, note),
+		advice: await advice.list(database, vault, runnerId, note),
 		adviceConfirmations: await adviceConfirmations.ofRunner(database, runnerId),
-		bandsSet: await bandsSet.forRunner(database, runnerId),
+		bandsSet: await bandsSet.forRunner(database, runnerId, note),
 		bandDoubts: await bandDoubts.ofRunner(database, runnerId),
-		ownOutings: await outingPlans.list(database, { runnerId }),
+		ownOutings: await outingPlans.list(database, { runnerId }, note),
 		programmeSteps: await memberSteps.ofRunner(database, runnerId),
 		wellAgain: await wellAgain.list(database, runnerId),
 		walks: await walks.list(database, runnerId),
 		outings: await pastOutings.days(database, runnerId),
-		outingEntries: await pastOutings.entriesOf(database, vault, runnerId),
-		pain: await pains.last(database, vault, runnerId),
-		profile: await profiles.load(database, vault, runnerId),
-		guesses: await guesses.list(database, vault, runnerId),
+		outingEntries: await pastOutings.entriesOf(database, vault, runnerId, null, note),
+		pain: await readOr(() => pains.last(database, vault, runnerId), null, note),
+		profile: await readOr(() => profiles.load(database, vault, runnerId), null, note),
+		guesses: await guesses.list(database, vault, runnerId, note),
 		groups: await memberships.list(database, runnerId),
 		attendance: await attendance.ofRunner(database, runnerId),
-		emergencyContact: await contacts.own(database, vault, runnerId),
+		emergencyContact: await readOr(() => contacts.own(database, vault, runnerId), null, note),
 		readings: await readings.list(database, runnerId),
 		sessions: await sessions.list(database, runnerId, now),
 		passkeys: await passkeys.list(database, runnerId),
-		history: await audit.list(database, runnerId)
+		history: await audit.list(database, runnerId, note)
 	};
+	return { ...all, unreadable };
 }
 
 /**

@@ -5,6 +5,7 @@ import * as audit from './audit.ts';
 import { byRunner, type Of } from './by-runner.ts';
 import * as consents from './consents.ts';
 import type { Database } from './database/tables.ts';
+import { readEach, type Note } from './readable.ts';
 import * as shapes from './shapes.ts';
 import type { Place, Vault } from './vault.ts';
 
@@ -59,16 +60,18 @@ export async function remove(
 export async function list(
 	database: Kysely<Database>,
 	vault: Vault,
-	runnerId: string
+	runnerId: string,
+	note?: Note
 ): Promise<Advice[]> {
-	return (await listOfMany(database, vault, [runnerId]))(runnerId);
+	return (await listOfMany(database, vault, [runnerId], note))(runnerId);
 }
 
 /** The same for many runners: asked for one that cannot be read, it throws for that one alone. */
 export async function listOfMany(
 	database: Kysely<Database>,
 	vault: Vault,
-	runnerIds: readonly string[]
+	runnerIds: readonly string[],
+	note?: Note
 ): Promise<Of<Advice[]>> {
 	const rows = await database
 		.selectFrom('advice')
@@ -78,12 +81,12 @@ export async function listOfMany(
 		.orderBy('id')
 		.execute();
 	const of = byRunner(rows);
-	return (runnerId) =>
-		of(runnerId).map((row) => ({
-			...vault.unseal(placeOf(runnerId, row.id), row.sealed, shapes.advice),
-			id: row.id,
-			recordedAt: row.recorded_at
-		}));
+	const read = (row: (typeof rows)[number]): Advice => ({
+		...vault.unseal(placeOf(row.runner_id, row.id), row.sealed, shapes.advice),
+		id: row.id,
+		recordedAt: row.recorded_at
+	});
+	return (runnerId) => readEach(of(runnerId), read, (row) => row.recorded_at, note);
 }
 
 function placeOf(runnerId: string, id: string): Place {

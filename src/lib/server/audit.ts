@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { Kysely } from 'kysely';
 import type { Database } from './database/tables.ts';
+import { readEach, readJson, type Note } from './readable.ts';
 
 /** What happened to a runner's record. Ids, versions and times; never an answer, never a status. */
 export type AuditWhat =
@@ -62,7 +63,11 @@ export async function record(
 }
 
 /** The runner's own list, newest first. */
-export async function list(database: Kysely<Database>, runnerId: string): Promise<AuditEntry[]> {
+export async function list(
+	database: Kysely<Database>,
+	runnerId: string,
+	note?: Note
+): Promise<AuditEntry[]> {
 	const rows = await database
 		.selectFrom('audit')
 		.select(['id', 'at', 'what', 'detail'])
@@ -70,5 +75,9 @@ export async function list(database: Kysely<Database>, runnerId: string): Promis
 		.orderBy('at', 'desc')
 		.orderBy('id')
 		.execute();
-	return rows.map((row) => ({ ...row, detail: JSON.parse(row.detail) as AuditDetail }));
+	return readEach(rows, entryOf, (row) => row.at, note);
+}
+
+function entryOf(row: Omit<AuditEntry, 'detail'> & { readonly detail: string }): AuditEntry {
+	return { ...row, detail: readJson(row.detail, 'audit') as AuditDetail };
 }

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { isBandSetting, type BandSetting } from '../guidance/band-setting.ts';
 import { phaseKinds, type PhaseKind } from '../outing/phase.ts';
 import type { Database } from './database/tables.ts';
+import { readJson } from './readable.ts';
 import { Unreadable } from './vault.ts';
 
 /** What was set, who did, and what they wrote to go with it. */
@@ -36,7 +37,9 @@ const settingShape: z.ZodType<BandSetting> = z
  */
 export function entryOf(row: Selectable<Database['band_setting']>): BandEntry {
 	const phase = phaseShape.safeParse(row.phase);
-	const setting = settingShape.nullable().safeParse(JSON.parse(row.setting ?? 'null'));
+	const setting = settingShape
+		.nullable()
+		.safeParse(readJson(row.setting ?? 'null', 'band_setting'));
 	if (!phase.success || !setting.success) throw new Unreadable('band_setting');
 	return {
 		id: row.id,

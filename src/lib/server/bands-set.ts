@@ -3,6 +3,7 @@ import type { SetBand } from '../guidance/settings-in-force.ts';
 import { entryOf, type BandEntry } from './band-setting-rows.ts';
 import { byRunner, type Of } from './by-runner.ts';
 import type { Database } from './database/tables.ts';
+import { readEach, type Note } from './readable.ts';
 
 /** An entry that counts for a runner, with the group whose coach made it. */
 export type BandSet = BandEntry & SetBand & { readonly groupName: string };
@@ -14,20 +15,22 @@ export type BandSet = BandEntry & SetBand & { readonly groupName: string };
  */
 export async function forRunners(
 	database: Kysely<Database>,
-	runnerIds: readonly string[]
+	runnerIds: readonly string[],
+	note?: Note
 ): Promise<Of<readonly BandSet[]>> {
 	const rows = runnerIds.length === 0 ? [] : await rowsFor(database, runnerIds).execute();
 	const sorted = byRunner(
 		rows.flatMap((row) => (row.runner_id === null ? [] : [{ ...row, runner_id: row.runner_id }]))
 	);
-	return (runnerId) => sorted(runnerId).map(setOf);
+	return (runnerId) => readEach(sorted(runnerId), setOf, (row) => row.set_at, note);
 }
 
 export async function forRunner(
 	database: Kysely<Database>,
-	runnerId: string
+	runnerId: string,
+	note?: Note
 ): Promise<readonly BandSet[]> {
-	return (await forRunners(database, [runnerId]))(runnerId);
+	return (await forRunners(database, [runnerId], note))(runnerId);
 }
 
 /**

@@ -3,6 +3,7 @@ import type { Answer, Answers } from '../screening/types.ts';
 import * as consents from './consents.ts';
 import { violation } from './database/errors.ts';
 import type { Database } from './database/tables.ts';
+import type { Note } from './readable.ts';
 import * as results from './results.ts';
 import * as shapes from './shapes.ts';
 import { Unreadable, type Place, type Vault } from './vault.ts';
@@ -38,12 +39,16 @@ export interface OneAnswer {
 	readonly revision: number | null;
 }
 
-/** The open answers, or null. One that ended, or that cannot be read, is deleted on the way. */
+/**
+ * The open answers, or null. Those that ended, or that cannot be read, are deleted on the way; where
+ * somebody takes a note of what cannot be read, they are left to be found again.
+ */
 export async function load(
 	database: Kysely<Database>,
 	vault: Vault,
 	runnerId: string,
-	now: number
+	now: number,
+	note?: Note
 ): Promise<Draft | null> {
 	const row = await database
 		.selectFrom('screening_draft')
@@ -56,6 +61,10 @@ export async function load(
 	} catch (error) {
 		// Starting again is safe; guessing at an answer is not.
 		if (!(error instanceof Unreadable)) throw error;
+		if (note) {
+			note({ table: error.table, at: row.started_at });
+			return null;
+		}
 	}
 	await take(database, runnerId, row.revision);
 	return null;

@@ -7,6 +7,7 @@ import * as audit from './audit.ts';
 import { byRunner, type Of } from './by-runner.ts';
 import * as consents from './consents.ts';
 import type { Database } from './database/tables.ts';
+import { readEach, type Note } from './readable.ts';
 import * as shapes from './shapes.ts';
 import type { Place, Vault } from './vault.ts';
 
@@ -84,16 +85,18 @@ export async function withdraw(
 export async function list(
 	database: Kysely<Database>,
 	vault: Vault,
-	runnerId: string
+	runnerId: string,
+	note?: Note
 ): Promise<RecordedEvent[]> {
-	return (await listOfMany(database, vault, [runnerId]))(runnerId);
+	return (await listOfMany(database, vault, [runnerId], note))(runnerId);
 }
 
 /** The same for many runners: asked for one that cannot be read, it throws for that one alone. */
 export async function listOfMany(
 	database: Kysely<Database>,
 	vault: Vault,
-	runnerIds: readonly string[]
+	runnerIds: readonly string[],
+	note?: Note
 ): Promise<Of<RecordedEvent[]>> {
 	const rows = await database
 		.selectFrom('health_event')
@@ -103,14 +106,14 @@ export async function listOfMany(
 		.orderBy('id')
 		.execute();
 	const of = byRunner(rows);
-	return (runnerId) =>
-		of(runnerId).map((row) => ({
-			...vault.unseal(placeOf(runnerId, row.id), row.sealed, shapes.event),
-			id: row.id,
-			happenedAt: row.happened_at,
-			happenedOn: row.happened_on,
-			withdrawnAt: row.withdrawn_at
-		}));
+	const read = (row: (typeof rows)[number]): RecordedEvent => ({
+		...vault.unseal(placeOf(row.runner_id, row.id), row.sealed, shapes.event),
+		id: row.id,
+		happenedAt: row.happened_at,
+		happenedOn: row.happened_on,
+		withdrawnAt: row.withdrawn_at
+	});
+	return (runnerId) => readEach(of(runnerId), read, (row) => row.happened_at, note);
 }
 
 function placeOf(runnerId: string, id: string): Place {

@@ -5,6 +5,7 @@ import { phaseKinds } from '../outing/phase.ts';
 import { talkLevels } from '../physiology/effort-scale.ts';
 import * as consents from './consents.ts';
 import type { Database } from './database/tables.ts';
+import { readEach, type Note } from './readable.ts';
 import * as shapes from './shapes.ts';
 import type { Place, Vault } from './vault.ts';
 
@@ -109,10 +110,16 @@ export async function open(
 export async function list(
 	database: Kysely<Database>,
 	vault: Vault,
-	runnerId: string
+	runnerId: string,
+	note?: Note
 ): Promise<Guess[]> {
 	const rows = await ofRunner(database, runnerId).selectAll().execute();
-	return rows.map((row) => read(vault, row));
+	return readEach(
+		rows,
+		(row) => read(vault, row),
+		(row) => row.guessed_at,
+		note
+	);
 }
 
 export async function discardOpen(database: Kysely<Database>, runnerId: string): Promise<void> {

@@ -14,6 +14,7 @@ import {
 	type PlanVersion
 } from './outing-plan-rows.ts';
 import { outingShape } from './outing-shape.ts';
+import { readEach, type Note } from './readable.ts';
 
 export type { Holder, OutingPlan, PlanVersion } from './outing-plan-rows.ts';
 
@@ -29,12 +30,17 @@ export type Saved =
 	| { readonly kind: 'not-found' };
 
 /** Every outing of the holder's, by name. */
-export async function list(database: Kysely<Database>, holder: Holder): Promise<OutingPlan[]> {
+export async function list(
+	database: Kysely<Database>,
+	holder: Holder,
+	note?: Note
+): Promise<OutingPlan[]> {
 	const rows = await held(database, holder)
 		.where('removed_at', 'is', null)
 		.selectAll('outing_plan')
 		.execute();
-	return byName(rows.map(planOf).map((plan) => ({ ...plan, name: plan.outing.name }))).map(
+	const plans = readEach(rows, planOf, (row) => row.changed_at, note);
+	return byName(plans.map((plan) => ({ ...plan, name: plan.outing.name }))).map(
 		({ name: _, ...plan }) => plan
 	);
 }

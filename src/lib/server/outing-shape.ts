@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Outing, OutingPart, OutingPhase, RepeatedPhases } from '../outing/outing.ts';
 import { outingLimits } from '../outing/outing-limits.ts';
 import { phaseKinds, type PhaseKind } from '../outing/phase.ts';
+import { readJson } from './readable.ts';
 import { Unreadable } from './vault.ts';
 
 const { phaseSeconds, phases, times, nameLength, cueLength } = outingLimits;
@@ -41,13 +42,4 @@ export function outingOf(column: string, table: string): Outing {
 	const read = outingShape.safeParse(readJson(column, table));
 	if (!read.success) throw new Unreadable(table);
 	return read.data;
-}
-
-/** @throws Unreadable */
-export function readJson(column: string, table: string): unknown {
-	try {
-		return JSON.parse(column);
-	} catch {
-		throw new Unreadable(table);
-	}
 }

@@ -5,8 +5,8 @@ import { mergeEntries } from '../outing/merge-entries.ts';
 import { settleEntries, type DoneOuting } from '../outing/settle-entries.ts';
 import { isWalkingOuting } from '../outing/walked-outing.ts';
 import type { LocalDate } from '../screening/types.ts';
-import { byRunner } from './by-runner.ts';
 import type { Database } from './database/tables.ts';
+import { readEach, type Note } from './readable.ts';
 import type { Place, Vault } from './vault.ts';
 import * as walks from './walks.ts';
 
@@ -20,19 +20,24 @@ export interface PastOuting extends DoneOuting {
 	readonly onDate: LocalDate;
 }
 
+/** What is held of an outing beside its entries. */
+export type OutingDay = Awaited<ReturnType<typeof days>>[number];
+
 /** The runner's outings, newest first, with what each came to. */
 export async function list(
 	database: Kysely<Database>,
 	vault: Vault,
 	runnerId: string
 ): Promise<PastOuting[]> {
-	const rows = await outingsOf(database, runnerId).orderBy('began_at', 'desc').execute();
-	const kept = await entriesOf(database, vault, runnerId);
-	return rows.flatMap((row) => {
-		const entries = kept.filter(({ outingRunId }) => outingRunId === row.id);
-		if (entries.length === 0) return [];
-		const { id, began_at: beganAt, on_date: onDate } = row;
-		return [{ ...settleEntries(entries), id, beganAt, onDate }];
+	return done(await days(database, runnerId), await entriesOf(database, vault, runnerId));
+}
+
+/** What each outing came to, newest first, where all of it was read already. */
+export function done(all: readonly OutingDay[], kept: readonly Entry[]): PastOuting[] {
+	const standing = all.filter(({ removedAt }) => removedAt === null);
+	return standing.toReversed().flatMap(({ id, beganAt, onDate }) => {
+		const entries = kept.filter(({ outingRunId }) => outingRunId === id);
+		return entries.length === 0 ? [] : [{ ...settleEntries(entries), id, beganAt, onDate }];
 	});
 }
 
@@ -51,14 +56,15 @@ export async function entriesOf(
 	database: Kysely<Database>,
 	vault: Vault,
 	runnerId: string,
-	outingRunId: string | null = null
+	outingRunId: string | null = null,
+	note?: Note
 ): Promise<readonly Entry[]> {
 	let rows = database.selectFrom('past_entry').selectAll().where('runner_id', '=', runnerId);
 	if (outingRunId !== null) rows = rows.where('outing_run_id', '=', outingRunId);
-	const of = byRunner(await rows.execute());
-	return mergeEntries(
-		of(runnerId).map(({ id, sealed }) => vault.unseal(placeOf(runnerId, id), sealed, entryShape))
-	);
+	const kept = await rows.execute();
+	const read = ({ id, sealed }: (typeof kept)[number]) =>
+		vault.unseal(placeOf(runnerId, id), sealed, entryShape);
+	return mergeEntries(readEach(kept, read, (row) => row.received_at, note));
 }
 
 /** What is held of every outing beside its entries, also of one that was deleted; for their file. */
@@ -68,6 +74,7 @@ export async function days(database: Kysely<Database>, runnerId: string) {
 		.selectAll()
 		.where('runner_id', '=', runnerId)
 		.orderBy('began_at')
+		.orderBy('id')
 		.execute();
 	return rows.map((row) => ({
 		id: row.id,

@@ -3,8 +3,9 @@ import { z } from 'zod';
 import type { Outing } from '../outing/outing.ts';
 import type { LocalDate } from '../screening/types.ts';
 import type { Database } from './database/tables.ts';
-import { outingOf, readJson } from './outing-shape.ts';
+import { outingOf } from './outing-shape.ts';
 import { programmeInputs, type ProgrammeInputs } from './programme-inputs.ts';
+import { readJson } from './readable.ts';
 import { localDate } from './shapes.ts';
 import { Unreadable } from './vault.ts';
 

@@ -4,6 +4,7 @@ import type { ScreeningResult } from '../screening/types.ts';
 import * as audit from './audit.ts';
 import { byRunner, type Of } from './by-runner.ts';
 import type { Database } from './database/tables.ts';
+import { readEach, type Note } from './readable.ts';
 import * as shapes from './shapes.ts';
 import { Unreadable, type Place, type Vault } from './vault.ts';
 
@@ -48,7 +49,8 @@ export async function newestOfMany(
 export async function list(
 	database: Kysely<Database>,
 	vault: Vault,
-	runnerId: string
+	runnerId: string,
+	note?: Note
 ): Promise<ScreeningResult[]> {
 	const rows = await database
 		.selectFrom('screening_result')
@@ -57,7 +59,8 @@ export async function list(
 		.orderBy('completed_at', 'desc')
 		.orderBy('id')
 		.execute();
-	return rows.map((row) => resultOf(row, vault));
+	const read = (row: (typeof rows)[number]) => resultOf(row, vault);
+	return readEach(rows, read, (row) => row.completed_at, note);
 }
 
 /**

@@ -18,8 +18,10 @@ export class VaultClosed extends Error {
 /** A sealed value is not what was written there. The message names the table, never the content. */
 export class Unreadable extends Error {
 	override name = 'Unreadable';
+	readonly table: string;
 	constructor(table: string) {
 		super(`a sealed value in ${table} cannot be read`);
+		this.table = table;
 	}
 }
 

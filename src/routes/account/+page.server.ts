@@ -3,24 +3,24 @@ import { deleteForm, settingsForm } from '$lib/forms/account.ts';
 import { readForm } from '$lib/forms/read-form.ts';
 import { doneTotals } from '$lib/outing/done-totals.ts';
 import * as account from '$lib/server/account.ts';
-import * as advice from '$lib/server/advice.ts';
 import * as audit from '$lib/server/audit.ts';
 import * as consents from '$lib/server/consents.ts';
-import * as contacts from '$lib/server/contacts.ts';
-import * as events from '$lib/server/events.ts';
 import * as memberships from '$lib/server/memberships.ts';
-import * as pains from '$lib/server/pains.ts';
 import * as passkeys from '$lib/server/passkeys.ts';
 import * as pastOutings from '$lib/server/past-outings.ts';
+import type { Missed, Note } from '$lib/server/readable.ts';
 import * as readings from '$lib/server/readings.ts';
-import * as screenings from '$lib/server/screenings.ts';
 import * as settings from '$lib/server/settings.ts';
 import { CLEAR_SITE_DATA } from '$lib/server/shared-tablet.ts';
 import { forgetPhone, keep, visitor } from '$lib/server/visitor.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { groupActions } from './group-actions.ts';
 
-export const load: PageServerLoad = async ({ locals: { house, runner }, cookies, depends }) => {
+export const load: PageServerLoad = async ({
+	locals: { house, runner, now },
+	cookies,
+	depends
+}) => {
 	depends('account');
 	const theme = cookies.get('theme') ?? 'system';
 	const { emergencyNumber, timeZone } = await visitor(house, runner, cookies);
@@ -28,6 +28,10 @@ export const load: PageServerLoad = async ({ locals: { house, runner }, cookies,
 	const open = vault.state === 'right';
 	if (runner === null) return { open, held: null, theme, emergencyNumber, timeZone, zones: [] };
 	const { runnerId } = runner;
+	const all = open ? await account.exportAll(database, vault, runnerId, now) : null;
+	const missed: Missed[] = [];
+	const note: Note = (row) => missed.push(row);
+	const history = all?.history ?? (await audit.list(database, runnerId, note));
 	return {
 		open,
 		theme,
@@ -35,17 +39,18 @@ export const load: PageServerLoad = async ({ locals: { house, runner }, cookies,
 		timeZone,
 		zones: [...Intl.supportedValuesOf('timeZone'), 'UTC'],
 		held: {
-			results: open ? await screenings.list(database, vault, runnerId) : [],
-			events: open ? await events.list(database, vault, runnerId) : [],
-			advice: open ? await advice.list(database, vault, runnerId) : [],
-			outings: open ? (await pastOutings.list(database, vault, runnerId)).map(outingRow) : [],
-			pain: open ? await pains.last(database, vault, runnerId) : null,
+			results: all?.results ?? [],
+			events: all?.events ?? [],
+			advice: all?.advice ?? [],
+			outings: all ? pastOutings.done(all.outings, all.outingEntries).map(outingRow) : [],
+			pain: all?.pain ?? null,
+			unreadable: all?.unreadable ?? missed,
 			consents: await consents.list(database, runnerId),
 			passkeys: await passkeys.list(database, runnerId),
 			groups: await memberships.list(database, runnerId),
-			contact: open ? await contacts.own(database, vault, runnerId) : null,
+			contact: all?.emergencyContact ?? null,
 			readings: await readings.list(database, runnerId),
-			history: await audit.list(database, runnerId)
+			history
 		}
 	};
 };

@@ -100,6 +100,10 @@ export const noPerson: Readonly<Record<string, 'inner' | (string & {})>> = {
 	// From what is given to what is answered, and nothing read.
 	'band-setting-rows.entryOf': 'pure',
 	'csv.csv': 'pure',
+	'readable.readEach': 'pure',
+	'readable.readJson': 'pure',
+	'readable.readOr': 'pure',
+	'past-outings.done': 'pure',
 	'decide.decide': 'pure',
 	'decode-text.decodeText': 'pure',
 	'envelope.unwrap': 'pure',
@@ -111,7 +115,6 @@ export const noPerson: Readonly<Record<string, 'inner' | (string & {})>> = {
 	'outing-plan-rows.planOf': 'pure',
 	'outing-plan-rows.versionOf': 'pure',
 	'outing-shape.outingOf': 'pure',
-	'outing-shape.readJson': 'pure',
 	'profiles.withMorning': 'pure',
 	'past-outings.placeOf': 'pure',
 	'programme-rows.plannedOf': 'pure',

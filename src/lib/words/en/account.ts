@@ -1,3 +1,19 @@
+/** What stands in a table whose row cannot be read. */
+const unreadableWhat: Record<string, string> = {
+	advice: 'Advice',
+	audit: 'A line of what happened, and when',
+	band_setting: 'A band that a coach set for you',
+	emergency_contact: 'Whom to call for you',
+	guess: 'A guess',
+	health_event: 'The note of an urgent sign',
+	outing_plan: 'An outing that you made',
+	past_entry: 'A line of an outing that you did',
+	profile: 'Your resting pulse, and what you told about yourself',
+	runner_pain: 'What you told about pain',
+	screening_draft: 'Answers of the first questions that you have not finished',
+	screening_result: 'A result'
+};
+
 export const account = {
 	title: 'Your account',
 	lead: 'Everything that Breathmark holds about you, and what you can do with it.',
@@ -10,6 +26,10 @@ export const account = {
 	saved: 'Kept.',
 	save: 'Keep these settings',
 	held: 'What is held',
+	unreadable:
+		'Some of what we stored about you cannot be opened any more. Everything else is here, and in your file. Please tell whoever runs this server. You can still delete everything.',
+	unreadableRow: (table: string, when: string | null) =>
+		`${unreadableWhat[table] ?? 'Something else'}${when === null ? '' : `, written down on ${when}`}`,
 	results: 'Results',
 	resultRow: (date: string, words: string) => `${date}: ${words}`,
 	resultEnded: 'ended when you said that something changed',

@@ -1,0 +1,58 @@
+import { Unreadable } from './vault.ts';
+
+/** A row that could not be read: in which table it is, and when it was written where that is known. */
+export interface Missed {
+	readonly table: string;
+	/** Epoch milliseconds. */
+	readonly at: number | null;
+}
+
+/** Hears of each row that cannot be read. */
+export type Note = (missed: Missed) => void;
+
+/**
+ * Reads every row. For somebody's own account and file, one that cannot be read is noted and the
+ * others go on. Without a note it throws: what opens the gate is worked out from all rows or not at
+ * all.
+ * @throws Unreadable, where nobody takes a note
+ */
+export function readEach<Row, Kept>(
+	rows: readonly Row[],
+	read: (row: Row) => Kept,
+	at: (row: Row) => number,
+	note?: Note
+): Kept[] {
+	return rows.flatMap((row) => {
+		try {
+			return [read(row)];
+		} catch (error) {
+			if (note === undefined || !(error instanceof Unreadable)) throw error;
+			note({ table: error.table, at: at(row) });
+			return [];
+		}
+	});
+}
+
+/** The same for what stands in one row; what there is instead, where it cannot be read. */
+export async function readOr<Kept>(
+	read: () => Promise<Kept>,
+	instead: Kept,
+	note: Note
+): Promise<Kept> {
+	try {
+		return await read();
+	} catch (error) {
+		if (!(error instanceof Unreadable)) throw error;
+		note({ table: error.table, at: null });
+		return instead;
+	}
+}
+
+/** @throws Unreadable, for what is no JSON */
+export function readJson(column: string, table: string): unknown {
+	try {
+		return JSON.parse(column);
+	} catch {
+		throw new Unreadable(table);
+	}
+}
