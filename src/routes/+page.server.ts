@@ -1,17 +1,19 @@
+import type { RequestEvent } from '@sveltejs/kit';
 import { mayLoad } from '$lib/server/demo/may-change.ts';
 import * as drafts from '$lib/server/drafts.ts';
 import { gate } from '$lib/server/gate.ts';
 import type { PageServerLoad } from './$types';
 
-export const load: PageServerLoad = async ({ locals, url }) => ({
-	...(await stateOf(locals)),
-	demo: await demoDoor(locals, url)
+export const load: PageServerLoad = async (event) => ({
+	...(await stateOf(event.locals)),
+	demo: await demoDoor(event)
 });
 
 /** In an empty house the made-up group is offered; where it is, nobody else can begin. */
-async function demoDoor({ house, demo, runner, coach }: App.Locals, url: URL) {
+async function demoDoor(event: RequestEvent) {
+	const { house, demo, runner, coach } = event.locals;
 	if (demo) return demo.as === null ? ('go' as const) : null;
-	return !runner && !coach && (await mayLoad(house, url)) ? ('load' as const) : null;
+	return !runner && !coach && (await mayLoad(house, event)) ? ('load' as const) : null;
 }
 
 async function stateOf({ house, runner, coach, now }: App.Locals) {

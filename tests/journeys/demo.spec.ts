@@ -1,5 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { request } from 'node:http';
+import { networkInterfaces } from 'node:os';
 import { House } from './house.ts';
 import { Phone } from './phone.ts';
 import { rowsOf } from './rows.ts';
@@ -168,4 +170,33 @@ test('where others can reach the house no press brings it in', async ({ phone, e
 	expect((await phone.get('/demo')).status()).toBe(404);
 	expect((await phone.send('/demo?/load')).status()).toBe(404);
 	expect(rowsOf(empty, 'user')).toEqual([]);
+});
+
+test('a press from elsewhere brings nothing in, whatever name it types and whoever sends it on', async ({
+	phone,
+	empty
+}) => {
+	const sentOn = { 'x-forwarded-for': '127.0.0.1' };
+	for (const path of ['/demo', '/demo?/load']) {
+		const method = path === '/demo' ? 'GET' : 'POST';
+		const headers = { ...sentOn, origin: empty.url };
+		const answer = await phone.request.fetch(empty.url + path, { method, headers });
+		expect(answer.status(), path).toBe(404);
+	}
+	// From an address of the network, where this machine has one.
+	const outside = Object.values(networkInterfaces())
+		.flat()
+		.find((one) => one?.internal === false && one.family === 'IPv4');
+	if (outside) {
+		const status = await new Promise<number | undefined>((answered, failed) => {
+			const { host } = new URL(empty.url);
+			request({ host: outside.address, port: empty.port, path: '/demo', headers: { host } })
+				.once('response', (answer) => answered(answer.resume().statusCode))
+				.once('error', failed)
+				.end();
+		});
+		expect(status).toBe(404);
+	}
+	expect(rowsOf(empty, 'user')).toEqual([]);
+	expect((await phone.get('/demo')).status()).toBe(200);
 });

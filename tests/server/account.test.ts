@@ -256,7 +256,8 @@ describe.each(DATABASES)('an account on %s', (type) => {
 		const { database, vault } = here;
 		const outing = { outingRunId: '6f1c9c2e-3b7a-4f43-9d62-0c9bb2c1a009', at: NOW, elapsedMs: 0 };
 		const talk = { kind: 'talk-answer', talk: 'comfortable', effort: 4, pulse: null } as const;
-		const about = { ...outing, ...talk, phaseIndex: 0, phaseElapsedMs: 0, spokeLong: false };
+		const rest = { secondsIntoPhase: 150, speedKmh: null, afterPassage: false, phase: 0 };
+		const about = { ...outing, ...talk, ...rest };
 		const ids = ['0c9bb2c1a011', '0c9bb2c1a012'].map((end) => `6f1c9c2e-3b7a-4f43-9d62-${end}`);
 		const said = ids.map((id, seq) => ({ ...about, id, seq }));
 		await pastOutings.append(database, vault, runner, said, { now: NOW, timeZone: ZONE });

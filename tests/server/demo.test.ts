@@ -16,6 +16,7 @@ import * as members from '$lib/server/members.ts';
 import * as roster from '$lib/server/roster.ts';
 import { openVault, VaultClosed } from '$lib/server/vault.ts';
 import { lanternStreet } from '$words/demo.ts';
+import { askedFrom } from './asked-from.ts';
 import { Browser } from './browser.ts';
 import { from, signedIn, words } from './coach.ts';
 import { DATABASES, freshKey, inHouse, NOW, type InHouse } from './in-house.ts';
@@ -219,10 +220,16 @@ describe.each(DATABASES)('the made-up group on %s', (type) => {
 			...here,
 			environment: readEnvironment({ ORIGIN: 'https://run.example.org' })
 		};
-		const home = new URL('http://localhost:4173/demo');
+		const proxied = {
+			...here,
+			environment: readEnvironment({ ADDRESS_HEADER: 'X-Forwarded-For' })
+		};
+		const home = askedFrom('127.0.0.1');
 		expect(await mayLoad(local, home)).toBe(true);
-		expect(await mayLoad(local, new URL('https://run.example.org/demo'))).toBe(false);
+		expect(await mayLoad(local, askedFrom('127.0.0.1', 'https://run.example.org'))).toBe(false);
+		expect(await mayLoad(local, askedFrom('192.168.1.7'))).toBe(false);
 		expect(await mayLoad(reachable, home)).toBe(false);
+		expect(await mayLoad(proxied, home)).toBe(false);
 		await load(here);
 		expect(await mayLoad(local, home)).toBe(false);
 		await removeDemo(here.database);

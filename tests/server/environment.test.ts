@@ -86,6 +86,7 @@ describe('the environment', () => {
 			keyFile: '/home/coach/.config/breathmark/key',
 			origin: null,
 			port: 3000,
+			addressHeader: null,
 			mail: null
 		});
 	});

@@ -46,6 +46,21 @@ describe.each(DATABASES)('the morning after, on %s', (type) => {
 		expect(outing?.painNextMorning).toMatchObject({ level: 'none', where: null, seq: 4 });
 	});
 
+	it('is asked about again where the answer cannot be read', async () => {
+		const runner = await here.runner();
+		const run = await ranOn(runner, NOW - DAY);
+		await say(runner, run, 'none');
+		const answer = await pastOutings.of(here.database, here.vault, runner, run);
+		await here.database
+			.updateTable('past_entry')
+			.set({ sealed: 'spoilt' })
+			.where('id', '=', answer?.painNextMorning?.id ?? '')
+			.execute();
+		expect(await asked(runner)).toEqual({ id: run, onDate: '2026-11-24' });
+		expect(await say(runner, run, 'none')).toBe('kept');
+		expect(await asked(runner)).toBeNull();
+	});
+
 	it('with new pain stops runs until it is gone', async () => {
 		const runner = await here.runner();
 		await screened(here, runner);

@@ -90,6 +90,22 @@ describe.each(DATABASES)('what a prompter wrote down, on %s', (type) => {
 		);
 	});
 
+	it('is kept and deleted also where an older line cannot be read, and counts as no walk then', async () => {
+		const runner = await here.runner();
+		const entry = outingRun();
+		const [first, spoilt] = [entry(started('brisk-walk')), entry(answer(0))];
+		await append(runner, [first, spoilt]);
+		await here.database
+			.updateTable('past_entry')
+			.set({ sealed: 'spoilt' })
+			.where('id', '=', spoilt.id)
+			.execute();
+		const more = [done(0), done(1), ended].map(entry);
+		expect(await append(runner, more)).toHaveLength(more.length);
+		expect(await walks.list(here.database, runner)).toEqual([]);
+		expect(await remove(runner, first.outingRunId)).toBe('removed');
+	});
+
 	it('as a sign becomes one urgent event of its own day, and closes', async () => {
 		const runner = await here.runner();
 		await screened(here, runner, {}, NOW - 5 * DAY);

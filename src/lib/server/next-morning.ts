@@ -9,6 +9,7 @@ import * as consents from './consents.ts';
 import type { Database } from './database/tables.ts';
 import { append, type Told } from './past-entries.ts';
 import { entriesOf, outingsOf } from './past-outings.ts';
+import { passOver } from './readable.ts';
 import type { Vault } from './vault.ts';
 
 /** The outing after which the runner has to be asked about pain. */
@@ -20,7 +21,7 @@ export interface Asked {
 /**
  * The outing of yesterday, or of some days ago, after which the morning was not yet asked about.
  * Null for none, and for whoever took back the agreement.
- * @throws VaultClosed, Unreadable
+ * @throws VaultClosed
  */
 export async function asked(
 	database: Kysely<Database>,
@@ -36,7 +37,8 @@ export async function asked(
 		.execute();
 	const recent = [];
 	for (const { id, on_date: onDate } of rows) {
-		const entries = await entriesOf(database, vault, runnerId, id);
+		// A line that cannot be read may have been the answer: to be asked again is the careful way.
+		const entries = await entriesOf(database, vault, runnerId, id, passOver);
 		if (entries.length > 0) recent.push({ id, onDate, ...settleEntries(entries) });
 	}
 	const found = morningAfter(recent, today);
@@ -46,7 +48,7 @@ export async function asked(
 /**
  * Writes down what the morning after an outing was like, as an entry of that outing. New or growing
  * pain stops runs until the runner says that it is gone.
- * @throws ConsentMissing, VaultClosed, Unreadable
+ * @throws ConsentMissing, VaultClosed
  */
 export async function say(
 	database: Kysely<Database>,
@@ -58,7 +60,7 @@ export async function say(
 ): Promise<'kept' | 'not-found'> {
 	const row = await outingsOf(database, runnerId).where('id', '=', id).executeTakeFirst();
 	if (!row) return 'not-found';
-	const last = (await entriesOf(database, vault, runnerId, id)).at(-1);
+	const last = (await entriesOf(database, vault, runnerId, id, passOver)).at(-1);
 	const entry = {
 		id: randomUUID(),
 		outingRunId: id,

@@ -6,7 +6,7 @@ import { settleEntries, type DoneOuting } from '../outing/settle-entries.ts';
 import { isWalkingOuting } from '../outing/walked-outing.ts';
 import type { LocalDate } from '../screening/types.ts';
 import type { Database } from './database/tables.ts';
-import { readEach, type Note } from './readable.ts';
+import { readEach, type Missed, type Note } from './readable.ts';
 import type { Place, Vault } from './vault.ts';
 import * as walks from './walks.ts';
 
@@ -88,7 +88,7 @@ export async function days(database: Kysely<Database>, runnerId: string) {
 /**
  * Deletes what was written down of an outing, and the walk that it counted as. An urgent sign and a
  * pain of it stand. Another walked outing of that day counts in its place.
- * @throws VaultClosed, Unreadable; then nothing is deleted
+ * @throws VaultClosed; then nothing is deleted
  */
 export async function remove(
 	database: Kysely<Database>,
@@ -118,7 +118,10 @@ export async function remove(
 	});
 }
 
-/** Counts an outing that was only walked as the walk of its day. */
+/**
+ * Counts an outing that was only walked as the walk of its day. One of which a line cannot be read
+ * may have had a run in it, and does not count.
+ */
 export async function countWalk(
 	step: Kysely<Database>,
 	vault: Vault,
@@ -127,8 +130,11 @@ export async function countWalk(
 	now: number
 ): Promise<void> {
 	const row = await outingsOf(step, runnerId).where('id', '=', id).executeTakeFirst();
-	const entries = row ? await entriesOf(step, vault, runnerId, id) : [];
-	if (!row || entries.length === 0 || !isWalkingOuting(settleEntries(entries))) return;
+	const missed: Missed[] = [];
+	const note: Note = (line) => missed.push(line);
+	const entries = row ? await entriesOf(step, vault, runnerId, id, note) : [];
+	if (!row || missed.length > 0 || entries.length === 0) return;
+	if (!isWalkingOuting(settleEntries(entries))) return;
 	await walks.record(step, runnerId, row.on_date, now, id);
 }
 

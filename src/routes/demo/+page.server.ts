@@ -13,9 +13,10 @@ import { tour } from './tour.ts';
 import { notFound } from '../not-found.ts';
 
 /** In a house with real people, and in an empty one that others can reach, this is not there. */
-export const load: PageServerLoad = async ({ locals: { demo, house }, url }) => {
+export const load: PageServerLoad = async (event) => {
+	const { demo, house } = event.locals;
 	if (!demo) {
-		if (!(await mayLoad(house, url))) notFound();
+		if (!(await mayLoad(house, event))) notFound();
 		return { here: null };
 	}
 	const present = await demoUsers(house.database);
@@ -24,19 +25,20 @@ export const load: PageServerLoad = async ({ locals: { demo, house }, url }) => 
 		here: {
 			isWhole: demo.state === 'whole',
 			as: demo.as,
-			mayRemove: mayChange(house, url),
+			mayRemove: mayChange(house, event),
 			people: demoPeople.filter((one) => present.has(one)),
 			steps: hasGroup ? tour.filter(({ as }) => present.has(as)).map(({ id }) => id) : []
 		},
-		isTurnedAway: url.searchParams.has('only')
+		isTurnedAway: event.url.searchParams.has('only')
 	};
 };
 
 export const actions: Actions = {
-	load: async ({ locals: { house, now }, request, url }) => {
-		if (await mayLoad(house, url)) await loadDemo(house, lanternStreet, now);
+	load: async (event) => {
+		const { house, now } = event.locals;
+		if (await mayLoad(house, event)) await loadDemo(house, lanternStreet, now);
 		// Pressed twice, it is there already; where somebody real is, nothing is.
-		if (!(await house.auth.lookAs(DEMO_COACH, request.headers))) notFound();
+		if (!(await house.auth.lookAs(DEMO_COACH, event.request.headers))) notFound();
 		redirect(303, '/demo');
 	},
 	look: async ({ locals: { house }, request }) => {
@@ -49,13 +51,14 @@ export const actions: Actions = {
 		if (step) redirect(303, step.path(group));
 		redirect(303, person === DEMO_COACH ? group : '/bands');
 	},
-	remove: async ({ locals: { demo, house, runner, coach }, cookies, request, url }) => {
+	remove: async (event) => {
+		const { demo, house, runner, coach } = event.locals;
 		const isRealHere = demo?.as === null && (runner ?? coach) !== null;
-		if (!demo || isRealHere || !mayChange(house, url)) notFound();
+		if (!demo || isRealHere || !mayChange(house, event)) notFound();
 		await removeDemo(house.database);
-		await house.auth.signOut(request.headers);
-		sharedTablet.turnOff(cookies);
-		forgetPhone(cookies);
+		await house.auth.signOut(event.request.headers);
+		sharedTablet.turnOff(event.cookies);
+		forgetPhone(event.cookies);
 		redirect(303, '/');
 	}
 };
