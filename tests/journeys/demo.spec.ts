@@ -179,11 +179,13 @@ test('a press from elsewhere brings nothing in, whatever name it types and whoev
 	const sentOn = { 'x-forwarded-for': '127.0.0.1' };
 	for (const path of ['/demo', '/demo?/load']) {
 		const method = path === '/demo' ? 'GET' : 'POST';
+		const form = method === 'POST' ? { form: { go: 'yes' } } : {};
 		const headers = { ...sentOn, origin: empty.url };
-		const answer = await phone.request.fetch(empty.url + path, { method, headers });
+		const answer = await phone.request.fetch(empty.url + path, { method, headers, ...form });
 		expect(answer.status(), path).toBe(404);
 	}
 	// From an address of the network, where this machine has one.
+	await empty.reopen({ env: { HOST: '0.0.0.0' } });
 	const outside = Object.values(networkInterfaces())
 		.flat()
 		.find((one) => one?.internal === false && one.family === 'IPv4');

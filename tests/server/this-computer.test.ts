@@ -33,7 +33,8 @@ describe('that a request comes from the computer of the server', () => {
 	});
 
 	it('is not believed where it typed another name', () => {
-		for (const origin of ['http://run.example.org', 'http://192.168.1.7', 'http://localhost.org']) {
+		for (const name of ['run.example.org', '192.168.1.7', 'localhost.org']) {
+			const origin = `http://${name}`;
 			expect(isThisComputer(new URL(origin))).toBe(false);
 			expect(comes('127.0.0.1', origin)).toBe(false);
 		}
@@ -46,6 +47,10 @@ describe('that a request comes from the computer of the server', () => {
 			expect(comes('127.0.0.1', undefined, { [name]: '' })).toBe(false);
 		}
 	);
+
+	it('is not believed over https, which only something in front of the server speaks', () => {
+		expect(comes('127.0.0.1', 'https://localhost:4173')).toBe(false);
+	});
 
 	it('is not believed, and the address not even asked for, where a proxy is configured', () => {
 		const asked = askedFrom('127.0.0.1');

@@ -5,13 +5,16 @@ const NAMES: ReadonlySet<string> = new Set(['localhost', '127.0.0.1', '[::1]']);
 /** Whether whoever asks says that they sit at the computer that runs the server. */
 export const isThisComputer = ({ hostname }: URL): boolean => NAMES.has(hostname);
 
-/** What proxies add, each to name whom they ask for. From memory, no list is complete. */
+/**
+ * What proxies add, each to say whom they ask for. From memory, no list is complete. The scheme,
+ * `x-forwarded-proto`, is not among them: our own server always writes it, and https from elsewhere
+ * shows in the address.
+ */
 const ADDED_BY_PROXIES = [
 	'forwarded',
 	'via',
 	'x-forwarded-for',
 	'x-forwarded-host',
-	'x-forwarded-proto',
 	'x-forwarded-port',
 	'x-real-ip',
 	'x-client-ip',
@@ -37,7 +40,7 @@ export function comesFromThisComputer(
 	{ url, request, getClientAddress }: Asked,
 	{ addressHeader }: { readonly addressHeader: string | null }
 ): boolean {
-	if (addressHeader !== null || !isThisComputer(url)) return false;
+	if (addressHeader !== null || url.protocol !== 'http:' || !isThisComputer(url)) return false;
 	if (ADDED_BY_PROXIES.some((name) => request.headers.has(name))) return false;
 	return isLoopback(getClientAddress());
 }
