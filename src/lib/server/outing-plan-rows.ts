@@ -3,7 +3,9 @@ import type { Outing } from '../outing/outing.ts';
 import type { Coach } from './coaches.ts';
 import type { Database } from './database/tables.ts';
 import * as groups from './groups.ts';
+import { byName } from './members.ts';
 import { outingOf } from './outing-shape.ts';
+import { readEach, type Note } from './readable.ts';
 
 /** Whoever asks: a coach for the outings of a group, or a runner for their own. */
 export type Holder =
@@ -47,6 +49,19 @@ export function changedBy(holder: Holder) {
 	return 'runnerId' in holder
 		? { changed_by: holder.runnerId, changed_by_name: null }
 		: { changed_by: holder.coach.coachId, changed_by_name: holder.coach.name };
+}
+
+/**
+ * Every plan of these rows, by name.
+ * @throws Unreadable, where nobody takes a note
+ */
+export function plansOf(
+	rows: readonly Selectable<Database['outing_plan']>[],
+	note?: Note
+): OutingPlan[] {
+	const plans = readEach(rows, planOf, (row) => row.changed_at, note);
+	const named = plans.map((plan) => ({ plan, name: plan.outing.name }));
+	return byName(named).map(({ plan }) => plan);
 }
 
 /** @throws Unreadable */

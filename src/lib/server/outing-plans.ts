@@ -2,19 +2,19 @@ import { randomUUID } from 'node:crypto';
 import type { Kysely } from 'kysely';
 import type { Outing } from '../outing/outing.ts';
 import type { Database } from './database/tables.ts';
-import { byName } from './members.ts';
 import {
 	changedBy,
 	held,
 	mayHold,
 	planOf,
+	plansOf,
 	versionOf,
 	type Holder,
 	type OutingPlan,
 	type PlanVersion
 } from './outing-plan-rows.ts';
 import { outingShape } from './outing-shape.ts';
-import { readEach, type Note } from './readable.ts';
+import type { Note } from './readable.ts';
 
 export type { Holder, OutingPlan, PlanVersion } from './outing-plan-rows.ts';
 
@@ -39,10 +39,7 @@ export async function list(
 		.where('removed_at', 'is', null)
 		.selectAll('outing_plan')
 		.execute();
-	const plans = readEach(rows, planOf, (row) => row.changed_at, note);
-	return byName(plans.map((plan) => ({ ...plan, name: plan.outing.name }))).map(
-		({ name: _, ...plan }) => plan
-	);
+	return plansOf(rows, note);
 }
 
 /** Null for what does not exist, was removed, or is somebody else's: the three are the same. */

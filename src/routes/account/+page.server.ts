@@ -1,20 +1,15 @@
 import { fail, redirect, type RequestEvent } from '@sveltejs/kit';
 import { deleteForm, settingsForm } from '$lib/forms/account.ts';
 import { readForm } from '$lib/forms/read-form.ts';
-import { doneTotals } from '$lib/outing/done-totals.ts';
 import * as account from '$lib/server/account.ts';
-import * as audit from '$lib/server/audit.ts';
 import * as consents from '$lib/server/consents.ts';
-import * as memberships from '$lib/server/memberships.ts';
 import * as passkeys from '$lib/server/passkeys.ts';
-import * as pastOutings from '$lib/server/past-outings.ts';
-import type { Missed, Note } from '$lib/server/readable.ts';
-import * as readings from '$lib/server/readings.ts';
 import * as settings from '$lib/server/settings.ts';
 import { CLEAR_SITE_DATA } from '$lib/server/shared-tablet.ts';
 import { forgetPhone, keep, visitor } from '$lib/server/visitor.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { groupActions } from './group-actions.ts';
+import { heldOf } from './held.ts';
 
 export const load: PageServerLoad = async ({
 	locals: { house, runner, now },
@@ -24,42 +19,17 @@ export const load: PageServerLoad = async ({
 	depends('account');
 	const theme = cookies.get('theme') ?? 'system';
 	const { emergencyNumber, timeZone } = await visitor(house, runner, cookies);
-	const { database, vault } = house;
-	const open = vault.state === 'right';
+	const open = house.vault.state === 'right';
 	if (runner === null) return { open, held: null, theme, emergencyNumber, timeZone, zones: [] };
-	const { runnerId } = runner;
-	const all = open ? await account.exportAll(database, vault, runnerId, now) : null;
-	const missed: Missed[] = [];
-	const note: Note = (row) => missed.push(row);
-	const history = all?.history ?? (await audit.list(database, runnerId, note));
 	return {
 		open,
 		theme,
 		emergencyNumber,
 		timeZone,
 		zones: [...Intl.supportedValuesOf('timeZone'), 'UTC'],
-		held: {
-			results: all?.results ?? [],
-			events: all?.events ?? [],
-			advice: all?.advice ?? [],
-			outings: all ? pastOutings.done(all.outings, all.outingEntries).map(outingRow) : [],
-			pain: all?.pain ?? null,
-			unreadable: all?.unreadable ?? missed,
-			consents: await consents.list(database, runnerId),
-			passkeys: await passkeys.list(database, runnerId),
-			groups: await memberships.list(database, runnerId),
-			contact: all?.emergencyContact ?? null,
-			readings: await readings.list(database, runnerId),
-			history
-		}
+		held: await heldOf(house, runner.runnerId, now)
 	};
 };
-
-const outingRow = (outing: pastOutings.PastOuting) => ({
-	id: outing.id,
-	onDate: outing.onDate,
-	seconds: doneTotals(outing).totalSeconds
-});
 
 /** Whoever has an account; anybody else is shown that there is none. */
 function needRunner({ locals }: RequestEvent) {

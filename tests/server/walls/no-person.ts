@@ -114,6 +114,7 @@ export const noPerson: Readonly<Record<string, 'inner' | (string & {})>> = {
 	'members.byName': 'pure',
 	'name-list.readNameList': 'pure',
 	'outing-plan-rows.planOf': 'pure',
+	'outing-plan-rows.plansOf': 'pure',
 	'outing-plan-rows.versionOf': 'pure',
 	'outing-shape.outingOf': 'pure',
 	'profiles.withMorning': 'pure',
