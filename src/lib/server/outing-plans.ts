@@ -35,11 +35,8 @@ export async function list(
 	holder: Holder,
 	note?: Note
 ): Promise<OutingPlan[]> {
-	const rows = await held(database, holder)
-		.where('removed_at', 'is', null)
-		.selectAll('outing_plan')
-		.execute();
-	return plansOf(rows, note);
+	const rows = held(database, holder).where('removed_at', 'is', null).selectAll('outing_plan');
+	return plansOf(await rows.execute(), note);
 }
 
 /** Null for what does not exist, was removed, or is somebody else's: the three are the same. */
