@@ -1,4 +1,5 @@
-import type { Page } from '@playwright/test';
+import type { BrowserContext, Page } from '@playwright/test';
+import type { Outing } from '../../src/lib/outing/outing.ts';
 import { expect } from './test.ts';
 
 export const heading = (page: Page) => page.getByRole('heading', { level: 1 });
@@ -37,3 +38,12 @@ export async function start(page: Page) {
 
 export const take = (page: Page, name = 'The plain outing') =>
 	button(page, `Take this one: ${name}`).click();
+
+/** What the phone is given as the usual outing, in place of the plain one. */
+export async function usualIs(context: BrowserContext, usual: Outing) {
+	await context.route('**/prompter/kept', async (route) => {
+		const answer = await route.fetch();
+		const kept = (await answer.json()) as object;
+		await route.fulfill({ json: { ...kept, usual } });
+	});
+}
