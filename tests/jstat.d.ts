@@ -5,5 +5,13 @@ declare module 'jstat' {
 		cdf(at: number, mean: number, spread: number): number;
 		inv(share: number, mean: number, spread: number): number;
 	}
-	export const jStat: { readonly normal: Normal };
+	export const jStat: {
+		readonly normal: Normal;
+		quantiles(
+			values: readonly number[],
+			parts: readonly number[],
+			alpha: number,
+			beta: number
+		): number[];
+	};
 }

@@ -1,6 +1,7 @@
 import type { Outing } from '../../outing/outing.ts';
+import { walkingOuting } from '../../outing/walking-outing.ts';
 import type { Course, NoCourse } from './course.ts';
-import { courseSteps } from './course-steps.ts';
+import { askedOf, courseWay } from './course-way.ts';
 import { medianCurve, type GroupPoint } from './median-curve.ts';
 import { whatToChange, type Change } from './what-to-change.ts';
 
@@ -28,34 +29,26 @@ export function groupOuting(
 	everySeconds: number
 ): GroupOuting {
 	const notDrawn = { closed: 0, 'pulse-off': 0, 'pulse-not-known': 0, 'over-reserve': 0 };
+	const [asked, walked] = [askedOf(outing), askedOf(walkingOuting(outing))];
 	let walkInstead = 0;
 	const ways = courses.flatMap((course) => {
 		if (course.kind === 'no-course') {
 			notDrawn[course.why] += 1;
 			return [];
 		}
-		const way = courseSteps(course, outing);
-		if (way.kind === 'no-estimate') {
+		const way = courseWay(course, course.runs ? asked : walked);
+		if (way === null) {
 			notDrawn['over-reserve'] += 1;
 			return [];
 		}
 		if (!course.runs) walkInstead += 1;
 		return [way];
 	});
-	const isEmpty = outing.parts.length === 0;
 	return {
 		drawn: ways.length,
 		walkInstead,
 		notDrawn,
-		points: isEmpty
-			? []
-			: medianCurve(
-					ways.map(({ steps }) => steps),
-					everySeconds
-				),
-		changes: whatToChange(
-			outing,
-			ways.map(({ phases }) => phases)
-		)
+		points: medianCurve(ways, everySeconds),
+		changes: whatToChange(outing, ways)
 	};
 }

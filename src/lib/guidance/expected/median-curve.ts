@@ -1,5 +1,5 @@
-import { expectedCurve, type PulseStep } from '../../physiology/pulse-response.ts';
-import { START_SHARE } from './course-steps.ts';
+import { pulseAfter } from '../../physiology/pulse-kinetics.ts';
+import type { CourseWay } from './course-way.ts';
 
 /** Where the runners of a group are expected to be at one moment, in shares of the reserve. */
 export interface GroupPoint {
@@ -11,35 +11,61 @@ export interface GroupPoint {
 }
 
 /**
- * The middle of a group through an outing and the range of two in three of them. Half and the edges
- * are taken between neighbours where no runner stands there. An illustration.
+ * The middle of a group through an outing and the range of two in three of them, at every so many
+ * seconds from zero and at the end of each phase, where the pulse turns. Half and the edges are taken between neighbours where no runner
+ * stands there. An illustration.
  *
- * @param ways the steps of each runner, all of the same lengths
+ * @param ways of each runner, all of the same lengths
  */
 export function medianCurve(
-	ways: readonly (readonly PulseStep[])[],
+	ways: readonly CourseWay[],
 	everySeconds: number
 ): readonly GroupPoint[] {
-	const curves = ways.map((steps) => expectedCurve(steps, START_SHARE, everySeconds));
-	const first = curves[0] ?? [];
-	const shares = new Float64Array(curves.length);
-	return first.map(({ seconds }, nth) => {
-		curves.forEach((curve, runner) => (shares[runner] = curve[nth]!.bpm));
-		shares.sort();
-		return {
-			seconds,
-			median: quantile(shares, 0.5),
-			low: quantile(shares, 0.16),
-			high: quantile(shares, 0.84)
-		};
-	});
+	const phases = ways[0]?.phases ?? [];
+	if (phases.length === 0) return [];
+	const shares = new Float64Array(ways.length);
+	const order = Uint32Array.from(ways.keys());
+	const points: GroupPoint[] = [];
+	const add = (seconds: number, phase: number, secondsInto: number) => {
+		for (let runner = 0; runner < ways.length; runner++) {
+			const { edges, steady } = ways[runner]!;
+			shares[runner] = pulseAfter(edges[phase]!, steady[phase]!, secondsInto);
+		}
+		sortAgain(order, shares);
+		const at = (part: number) => quantile(order, shares, part);
+		points.push({ seconds, median: at(0.5), low: at(0.16), high: at(0.84) });
+	};
+	let [from, next] = [0, 0];
+	for (const [phase, { seconds }] of phases.entries()) {
+		for (; next < from + seconds; next += everySeconds) add(next, phase, next - from);
+		from += seconds;
+		add(from, phase, seconds);
+		if (next === from) next += everySeconds;
+	}
+	return points;
+}
+
+/**
+ * By insertion: from one moment to the next a group hardly changes its order, and what is nearly in
+ * order already is sorted in one pass.
+ */
+function sortAgain(order: Uint32Array, shares: Float64Array): void {
+	for (let nth = 1; nth < order.length; nth++) {
+		const runner = order[nth]!;
+		const share = shares[runner]!;
+		let place = nth;
+		for (; place > 0 && shares[order[place - 1]!]! > share; place--) {
+			order[place] = order[place - 1]!;
+		}
+		order[place] = runner;
+	}
 }
 
 /** Between the two neighbours in proportion: type 7 of Hyndman and Fan 1996, the usual default. */
-function quantile(sorted: Float64Array, part: number): number {
-	const place = (sorted.length - 1) * part;
+function quantile(order: Uint32Array, shares: Float64Array, part: number): number {
+	const place = (order.length - 1) * part;
 	const below = Math.floor(place);
-	const lower = sorted[below]!;
-	const upper = sorted[Math.min(below + 1, sorted.length - 1)]!;
+	const lower = shares[order[below]!]!;
+	const upper = shares[order[Math.min(below + 1, order.length - 1)]!]!;
 	return lower + (upper - lower) * (place - below);
 }

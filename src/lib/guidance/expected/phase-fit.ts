@@ -28,7 +28,7 @@ export function phaseFit(phase: {
 				steadyRunBpm: steadyShare,
 				upperEdgeBpm: upperEdge
 			});
-			return { kind: 'run', longest, isTooLong: seconds > secondsOf(longest) + HARDLY_ANY };
+			return { kind: 'run', longest, isTooLong: seconds > longestSeconds(longest) + HARDLY_ANY };
 		}
 		case 'recovery-walk': {
 			const shortest = shortestRecovery({
@@ -36,8 +36,8 @@ export function phaseFit(phase: {
 				steadyWalkBpm: steadyShare,
 				upperEdgeBpm: upperEdge
 			});
-			const needed = shortest.kind === 'never' ? Infinity : shortest.seconds;
-			return { kind: 'recovery', shortest, isTooShort: seconds < needed - HARDLY_ANY };
+			const isTooShort = seconds < shortestSeconds(shortest) - HARDLY_ANY;
+			return { kind: 'recovery', shortest, isTooShort };
 		}
 		case 'warm-up-walk':
 		case 'brisk-walk':
@@ -46,7 +46,8 @@ export function phaseFit(phase: {
 	}
 }
 
-function secondsOf(longest: LongestRun): number {
+/** Infinity where there is no limit. */
+export function longestSeconds(longest: LongestRun): number {
 	switch (longest.kind) {
 		case 'seconds':
 			return longest.seconds;
@@ -55,4 +56,9 @@ function secondsOf(longest: LongestRun): number {
 		case 'none':
 			return 0;
 	}
+}
+
+/** Infinity where no walk is long enough. */
+export function shortestSeconds(shortest: ShortestRecovery): number {
+	return shortest.kind === 'never' ? Infinity : shortest.seconds;
 }

@@ -1,6 +1,7 @@
 import { writtenPlaces, type Place } from '../../outing/edit/place.ts';
 import type { Outing } from '../../outing/outing.ts';
-import type { CoursePhase } from './course-steps.ts';
+import type { CourseWay } from './course-way.ts';
+import { longestSeconds, phaseFit, shortestSeconds, type PhaseFit } from './phase-fit.ts';
 
 /** Lengths that a coach is told are whole steps of so many seconds. */
 const STEP_SECONDS = 5;
@@ -31,12 +32,9 @@ export type Change = {
  * What to change so that an outing fits everybody, in the order of the outing. Each phase is judged
  * with the outing before it as it stands; shortening an earlier run only leaves more room.
  *
- * @param ways the phases of each runner who has a curve, as courseSteps gives them
+ * @param ways of each runner who has a curve
  */
-export function whatToChange(
-	outing: Outing,
-	ways: readonly (readonly CoursePhase[])[]
-): readonly Change[] {
+export function whatToChange(outing: Outing, ways: readonly CourseWay[]): readonly Change[] {
 	const rounds = new Map<string, { place: Place; indexes: number[] }>();
 	for (const [index, place] of writtenPlaces(outing).entries()) {
 		const key = `${place.part}.${place.phase}`;
@@ -44,67 +42,70 @@ export function whatToChange(
 		if (known) known.indexes.push(index);
 		else rounds.set(key, { place, indexes: [index] });
 	}
-	return [...rounds.values()].flatMap(({ place, indexes }) =>
-		changesAt(
-			place,
-			ways.map((way) => indexes.flatMap((index) => way[index] ?? []))
-		)
-	);
+	return [...rounds.values()].flatMap(({ place, indexes }) => changesAt(place, indexes, ways));
 }
 
-/** @param ways for each runner the rounds of one phase */
-function changesAt(place: Place, ways: readonly (readonly CoursePhase[])[]): readonly Change[] {
-	const runs = ways.filter((way) => way[0]?.fit.kind === 'run');
-	const recoveries = ways.filter((way) => way[0]?.fit.kind === 'recovery');
-	const walks = ways.filter((way) => way[0]?.fit.kind === 'walk');
-	const found: readonly Change[] = [
-		{
-			kind: 'run-too-long',
-			place,
-			runners: runs.length,
-			misfits: countOf(runs, ({ fit }) => fit.kind === 'run' && fit.isTooLong),
-			fitsAllSeconds: longestForAll(runs.flat())
-		},
-		{
-			kind: 'recovery-too-short',
-			place,
-			runners: recoveries.length,
-			misfits: countOf(recoveries, ({ fit }) => fit.kind === 'recovery' && fit.isTooShort),
-			fitsAllSeconds: shortestForAll(recoveries.flat())
-		},
-		{
-			kind: 'walk-too-fast',
-			place,
-			runners: walks.length,
-			misfits: countOf(walks, ({ fit }) => fit.kind === 'walk' && fit.isTooFast)
+/** @param indexes the rounds of one phase; where one runner runs, another may walk */
+function changesAt(
+	place: Place,
+	indexes: readonly number[],
+	ways: readonly CourseWay[]
+): readonly Change[] {
+	const run = { runners: 0, misfits: 0 };
+	const recovery = { runners: 0, misfits: 0 };
+	const walk = { runners: 0, misfits: 0 };
+	let [longest, shortest] = [Infinity, 0];
+	for (const way of ways) {
+		let kind: PhaseFit['kind'] = 'walk';
+		let isMisfit = false;
+		for (const index of indexes) {
+			const fit = fitAt(way, index);
+			kind = fit.kind;
+			isMisfit ||= isMisfitting(fit);
+			if (fit.kind === 'run') longest = Math.min(longest, longestSeconds(fit.longest));
+			if (fit.kind === 'recovery') shortest = Math.max(shortest, shortestSeconds(fit.shortest));
 		}
+		const counted = { run, recovery, walk }[kind];
+		counted.runners += 1;
+		if (isMisfit) counted.misfits += 1;
+	}
+	const found: readonly Change[] = [
+		{ kind: 'run-too-long', place, ...run, fitsAllSeconds: roundedDown(longest) },
+		{ kind: 'recovery-too-short', place, ...recovery, fitsAllSeconds: roundedUp(shortest) },
+		{ kind: 'walk-too-fast', place, ...walk }
 	];
 	return found.filter(({ misfits }) => misfits > 0);
 }
 
-function countOf(
-	ways: readonly (readonly CoursePhase[])[],
-	misfits: (phase: CoursePhase) => boolean
-): number {
-	return ways.filter((way) => way.some(misfits)).length;
+function fitAt({ phases, edges, steady, upper }: CourseWay, index: number): PhaseFit {
+	const { kind, seconds } = phases[index]!;
+	return phaseFit({
+		kind,
+		seconds,
+		startShare: edges[index]!,
+		steadyShare: steady[index]!,
+		upperEdge: upper[index]!
+	});
 }
 
-function longestForAll(runs: readonly CoursePhase[]): number | null {
-	let longest = Infinity;
-	for (const { fit } of runs) {
-		if (fit.kind !== 'run' || fit.longest.kind === 'no-limit') continue;
-		longest = Math.min(longest, fit.longest.kind === 'none' ? 0 : fit.longest.seconds);
+function isMisfitting(fit: PhaseFit): boolean {
+	switch (fit.kind) {
+		case 'run':
+			return fit.isTooLong;
+		case 'recovery':
+			return fit.isTooShort;
+		case 'walk':
+			return fit.isTooFast;
 	}
-	const rounded = Math.floor(longest / STEP_SECONDS + 1e-9) * STEP_SECONDS;
+}
+
+/** Null where there is no length that fits all. */
+function roundedDown(seconds: number): number | null {
+	const rounded = Math.floor(seconds / STEP_SECONDS + 1e-9) * STEP_SECONDS;
 	return rounded > 0 ? rounded : null;
 }
 
-function shortestForAll(recoveries: readonly CoursePhase[]): number | null {
-	let shortest = 0;
-	for (const { fit } of recoveries) {
-		if (fit.kind !== 'recovery') continue;
-		shortest = Math.max(shortest, fit.shortest.kind === 'never' ? Infinity : fit.shortest.seconds);
-	}
-	const rounded = Math.ceil(shortest / STEP_SECONDS - 1e-9) * STEP_SECONDS;
+function roundedUp(seconds: number): number | null {
+	const rounded = Math.ceil(seconds / STEP_SECONDS - 1e-9) * STEP_SECONDS;
 	return Number.isFinite(rounded) ? rounded : null;
 }

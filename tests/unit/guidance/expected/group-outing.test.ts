@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { jStat } from 'jstat';
 import { quantileSorted } from 'simple-statistics';
 import { courseSteps } from '$lib/guidance/expected/course-steps.ts';
 import { groupOuting } from '$lib/guidance/expected/group-outing.ts';
@@ -7,6 +8,7 @@ import { change } from '$lib/outing/edit/edits.ts';
 import { phaseAt } from '$lib/outing/edit/place.ts';
 import type { Outing } from '$lib/outing/outing.ts';
 import { plainPhase } from '$lib/outing/plain-phase.ts';
+import { expectedCurve, type PulseStep } from '$lib/physiology/pulse-response.ts';
 import { anyOuting } from '../../outing/any-outing.ts';
 import { anyCourse, courseWith } from './any-course.ts';
 
@@ -48,6 +50,40 @@ describe('a group', () => {
 		});
 	});
 
+	// jStat's two ones make it type 7 of Hyndman and Fan 1996; it takes no fewer than two values.
+	test('has at every moment the quantiles of its runners’ own curves', () => {
+		fc.assert(
+			fc.property(fc.array(anyCourse, { minLength: 2, maxLength: 9 }), anyOuting, (group, any) => {
+				const ways = group.flatMap((course) => {
+					const way = courseSteps(course, any);
+					return way.kind === 'steps' ? [way.steps] : [];
+				});
+				fc.pre(ways.length > 1);
+				const { points } = groupOuting(group, any, 20);
+				for (const [n, { seconds, low, median, high }] of points.entries()) {
+					if (n % 20 > 0) continue;
+					const shares = ways.map(
+						(steps) => expectedCurve(cut(steps, seconds), 0.1, 1e6).at(-1)!.bpm
+					);
+					for (const [part, share] of [
+						[0.16, low],
+						[0.5, median],
+						[0.84, high]
+					] as const) {
+						expect(share).toBeCloseTo(jStat.quantiles(shares, [part], 1, 1)[0]!, 9);
+					}
+				}
+			}),
+			{ numRuns: 40 }
+		);
+	});
+
+	test('has a point at the end of each phase, where the pulse turns, and none twice', () => {
+		const moments = groupOuting(courses, outing, 20).points.map(({ seconds }) => seconds);
+		for (const end of [420, 500, 610, 690, 800, 1180, 1540]) expect(moments).toContain(end);
+		expect(moments).toEqual([...new Set(moments)].sort((one, other) => one - other));
+	});
+
 	// simple-statistics places a quantile otherwise than in between, so only the median is compared.
 	test('has the median of its runners at every point', () => {
 		const { points } = groupOuting(courses, outing, 20);
@@ -71,6 +107,16 @@ describe('a group', () => {
 		for (const { low, median, high } of points) expect([low, high]).toEqual([median, median]);
 	});
 });
+
+/** What of an outing is done after some seconds. */
+function cut(steps: readonly PulseStep[], seconds: number): PulseStep[] {
+	let left = seconds;
+	return steps.map(({ durationSeconds, steadyBpm }) => {
+		const done = Math.min(durationSeconds, left);
+		left -= done;
+		return { durationSeconds: done, steadyBpm };
+	});
+}
 
 describe('what to change', () => {
 	test('says for how many a run is too long, out of those who run, and what fits all', () => {
