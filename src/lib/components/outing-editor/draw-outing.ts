@@ -1,18 +1,15 @@
-import {
-	Chart,
-	Filler,
-	LinearScale,
-	LineController,
-	LineElement,
-	PointElement,
-	type Plugin
-} from 'chart.js';
+import { Chart, LinearScale, type Plugin } from 'chart.js';
+import { pageColours } from '../page-colours.ts';
+import { drawCourse, type CourseColours, type OnCanvas } from './draw-course.ts';
 import type { Drawn } from './drawn.ts';
 
-Chart.register(Filler, LinearScale, LineController, LineElement, PointElement);
+Chart.register(LinearScale);
 
 export interface Drawing {
-	update(drawn: Drawn): void;
+	/** Draws at once, over the axes as they stand where the outing fits them. */
+	follow(drawn: Drawn): void;
+	/** Draws with axes of its own. */
+	settle(drawn: Drawn): void;
 	destroy(): void;
 }
 
@@ -21,9 +18,15 @@ interface Axes {
 	readonly level: string;
 }
 
+/** While a length is dragged the time axis keeps its end as long as so much of it is used. */
+const USED_AT_LEAST = 0.8;
+/** And where it has to give way, it has so much room for more. */
+const ROOM = 1.15;
+
 /**
  * Draws the expected course with its spread over the band of each phase. Colours are read from the
- * page, and read again when the light changes.
+ * page, and read again when the light changes. The library draws the axes, and works these out anew
+ * only where they change: under a hand that drags that is most of its time.
  */
 export function drawOuting(canvas: HTMLCanvasElement, first: Drawn, axes: Axes): Drawing {
 	let drawn = first;
@@ -35,10 +38,18 @@ export function drawOuting(canvas: HTMLCanvasElement, first: Drawn, axes: Axes):
 	const light = matchMedia('(prefers-color-scheme: dark)');
 	light.addEventListener('change', redraw);
 	return {
-		update(next) {
+		follow(next) {
 			drawn = next;
-			fill(chart, drawn);
-			chart.update('none');
+			const end = chart.scales['x']?.max ?? 0;
+			if (next.minutes > end || next.minutes < end * USED_AT_LEAST) {
+				endAt(chart, Math.ceil(next.minutes * ROOM));
+			} else {
+				chart.draw();
+			}
+		},
+		settle(next) {
+			drawn = next;
+			endAt(chart, Math.max(1, next.minutes));
 		},
 		destroy() {
 			light.removeEventListener('change', redraw);
@@ -47,42 +58,57 @@ export function drawOuting(canvas: HTMLCanvasElement, first: Drawn, axes: Axes):
 	};
 }
 
-function make(canvas: HTMLCanvasElement, drawn: () => Drawn, axes: Axes): Chart<'line'> {
-	const colour = colourReader(canvas);
-	const text = {
-		color: colour('--muted'),
-		font: { family: getComputedStyle(canvas).getPropertyValue('--plain'), size: 13 }
+function endAt(chart: Chart, minutes: number): void {
+	const x = chart.options.scales?.['x'];
+	if (x) x.max = minutes;
+	chart.update('none');
+}
+
+function make(canvas: HTMLCanvasElement, drawn: () => Drawn, axes: Axes): Chart {
+	const colour = pageColours(canvas);
+	const text = { color: colour('--muted'), font: { family: colour('--plain'), size: 13 } };
+	const colours: CourseColours = {
+		band: colour('--effort-2'),
+		edge: colour('--effort-5'),
+		spread: colour('--mark'),
+		middle: colour('--ink')
 	};
-	const line = { parsing: false as const, pointRadius: 0, borderWidth: 0, data: [] };
-	const spread = { ...line, backgroundColor: colour('--spread') };
-	const slots: Plugin<'line'> = {
-		id: 'slots',
-		beforeDatasetsDraw: (chart) =>
-			drawSlots(chart, drawn(), colour('--effort-2'), colour('--effort-5'))
+	const course: Plugin = {
+		id: 'course',
+		beforeDatasetsDraw({ ctx, chartArea, scales }) {
+			const [x, y] = [scales['x'], scales['y']];
+			if (!x || !y) return;
+			const to: OnCanvas = {
+				x: (minutes) => x.getPixelForValue(minutes),
+				y: (level) => y.getPixelForValue(level)
+			};
+			const { left, top, width, height } = chartArea;
+			ctx.save();
+			ctx.beginPath();
+			ctx.rect(left, top, width, height);
+			ctx.clip();
+			drawCourse(ctx, to, drawn(), colours);
+			ctx.restore();
+		}
 	};
-	const chart = new Chart(canvas, {
+	return new Chart(canvas, {
 		type: 'line',
-		data: {
-			datasets: [
-				{ ...spread, fill: '+1' },
-				{ ...line },
-				{ ...line, borderWidth: 3, borderColor: colour('--ink') }
-			]
-		},
+		data: { datasets: [] },
 		options: {
 			animation: false,
 			maintainAspectRatio: false,
-			normalized: true,
 			events: [],
 			scales: {
 				x: {
 					type: 'linear',
 					min: 0,
+					max: Math.max(1, drawn().minutes),
 					title: { display: true, text: axes.time, ...text },
 					ticks: { ...text, maxTicksLimit: 8 },
 					grid: { display: false }
 				},
 				y: {
+					type: 'linear',
 					min: 0,
 					max: 100,
 					title: { display: true, text: axes.level, ...text },
@@ -91,52 +117,6 @@ function make(canvas: HTMLCanvasElement, drawn: () => Drawn, axes: Axes): Chart<
 				}
 			}
 		},
-		plugins: [slots]
+		plugins: [course]
 	});
-	fill(chart, drawn());
-	chart.update('none');
-	return chart;
-}
-
-function fill(chart: Chart<'line'>, { points, minutes }: Drawn): void {
-	const [low, high, middle] = chart.data.datasets;
-	if (!low || !high || !middle) return;
-	low.data = points.map(({ at, low: y }) => ({ x: at, y }));
-	high.data = points.map(({ at, high: y }) => ({ x: at, y }));
-	middle.data = points.map(({ at, middle: y }) => ({ x: at, y }));
-	const x = chart.options.scales?.['x'];
-	if (x) x.max = Math.max(1, minutes);
-}
-
-/** The band of each phase: a run is edged in ink, so that it is told apart without its shade. */
-function drawSlots(chart: Chart<'line'>, { slots }: Drawn, ground: string, edge: string): void {
-	const { ctx, scales } = chart;
-	const [x, y] = [scales['x'], scales['y']];
-	if (!x || !y) return;
-	ctx.save();
-	for (const { from, to, low, high, isRun } of slots) {
-		const [left, right] = [x.getPixelForValue(from), x.getPixelForValue(to)];
-		const [top, bottom] = [y.getPixelForValue(high), y.getPixelForValue(low)];
-		ctx.fillStyle = ground;
-		ctx.fillRect(left, top, right - left, bottom - top);
-		if (!isRun) continue;
-		ctx.fillStyle = edge;
-		ctx.fillRect(left, top - 1, right - left, 2);
-		ctx.fillRect(left, bottom - 1, right - left, 2);
-	}
-	ctx.restore();
-}
-
-/** Custom properties may hold functions of the colour scheme: the browser resolves them for us. */
-function colourReader(canvas: HTMLCanvasElement): (name: string) => string {
-	return (name) => {
-		const probe = document.createElement('span');
-		probe.style.setProperty('forced-color-adjust', 'none');
-		probe.style.color =
-			name === '--spread' ? 'color-mix(in srgb, var(--mark) 28%, transparent)' : `var(${name})`;
-		canvas.parentElement?.append(probe);
-		const { color } = getComputedStyle(probe);
-		probe.remove();
-		return color;
-	};
 }

@@ -13,6 +13,8 @@ export interface Drawn {
 		readonly low: number;
 		readonly high: number;
 	}[];
+	/** The highest that is expected, and when. */
+	readonly peak: { readonly at: number; readonly level: number };
 	readonly slots: readonly Slot[];
 }
 
@@ -24,14 +26,16 @@ interface Slot {
 	readonly isRun: boolean;
 }
 
-/** Between two points of the curve. Two hundred runners stay light enough to drag a length under. */
-export const EVERY_SECONDS = 20;
+/** Between two points of a curve. Two hundred runners stay light enough to drag a length under. */
+const OF_GROUP_SECONDS = 20;
+/** Lengths are moved in steps of so much: so there is a point at the end of each phase. */
+const OF_RUNNER_SECONDS = 5;
 
 const percent = (share: number) => share * 100;
 
 /** One runner: the expected course, and one spread about it; null where none is drawn. */
 export function drawnOfRunner(course: Course | NoCourse, outing: Outing): Drawn | null {
-	const expected = expectedOuting(course, outing, EVERY_SECONDS / 2);
+	const expected = expectedOuting(course, outing, OF_RUNNER_SECONDS);
 	if (expected.kind !== 'expected') return null;
 	return {
 		minutes: (expected.points.at(-1)?.seconds ?? 0) / 60,
@@ -41,6 +45,7 @@ export function drawnOfRunner(course: Course | NoCourse, outing: Outing): Drawn 
 			low: percent(Math.max(0, share - spreadShare)),
 			high: percent(Math.min(1, share + spreadShare))
 		})),
+		peak: { at: expected.peak.seconds / 60, level: percent(expected.peak.share) },
 		slots: expected.phases.map(({ phase, startSeconds, range }) => ({
 			from: startSeconds / 60,
 			to: (startSeconds + phase.seconds) / 60,
@@ -53,7 +58,9 @@ export function drawnOfRunner(course: Course | NoCourse, outing: Outing): Drawn 
 
 /** The group: its middle, where two in three of it are, and what does not fit some of them. */
 export function drawnOfGroup(courses: readonly (Course | NoCourse)[], outing: Outing) {
-	const group = groupOuting(courses, outing, EVERY_SECONDS);
+	const group = groupOuting(courses, outing, OF_GROUP_SECONDS);
+	let peak = { seconds: 0, median: 0 };
+	for (const point of group.points) if (point.median > peak.median) peak = point;
 	const drawn: Drawn = {
 		minutes: (group.points.at(-1)?.seconds ?? 0) / 60,
 		points: group.points.map(({ seconds, median, low, high }) => ({
@@ -62,6 +69,7 @@ export function drawnOfGroup(courses: readonly (Course | NoCourse)[], outing: Ou
 			low: percent(low),
 			high: percent(high)
 		})),
+		peak: { at: peak.seconds / 60, level: percent(peak.median) },
 		slots: usualSlots(outing)
 	};
 	return { drawn, group };
