@@ -1,0 +1,97 @@
+import type { Locator, Page } from '@playwright/test';
+import { expect, test } from '../../journeys/lantern-street.ts';
+import { lengthSteps } from '../../../src/lib/outing/length-steps.ts';
+import { fillGroup } from './full-group.ts';
+import { framesDuring, type Frame } from './main-thread.ts';
+
+const RUNNERS = 200;
+const PHASES = 40;
+/** A frame of a screen at 60 Hz. Our own limit, no source. */
+const MUST_REACH_MS = 16;
+const MOVES = 150;
+/** As many as the slider of a length has. */
+const STOPS = lengthSteps.length - 1;
+
+test('dragging a length leaves a frame its time', async ({ page, lantern, house }) => {
+	await fillGroup(house, lantern.groupId, RUNNERS);
+	const path = await lantern.coach.lead(`${lantern.path}/outings?/make`);
+	const phases = Array.from({ length: PHASES }, (_, n) => ({
+		[`parts-${n}-kind`]: n % 2 === 0 ? 'recovery-walk' : 'steady-run',
+		[`parts-${n}-seconds`]: n % 2 === 0 ? '1:50' : '0:50'
+	}));
+	const outing = Object.assign({ name: 'Outing 12', revision: '1' }, ...phases);
+	await lantern.coach.lead(`${path}?/save`, outing);
+
+	await page.setViewportSize({ width: 1280, height: 800 });
+	await page.setContent(`<input type="range" max="${STOPS}" style="width: 30rem">`);
+	const bare = await framesDuring(page, () => dragged(page, page.locator('input')));
+	const sorting = await page.evaluate(sortMs, RUNNERS * 161);
+
+	await page.goto(path);
+	await page.waitForSelector('html[data-ready]');
+	await expect(page.getByRole('img', { name: /Expected pulse/ })).toBeVisible();
+	const slider = page.getByLabel('Length of phase 2', { exact: true });
+	const editor = await framesDuring(page, () => dragged(page, slider));
+
+	console.table([
+		row('a bare slider, for comparison', bare),
+		row(`a length in ${PHASES} phases, for ${RUNNERS} runners`, editor)
+	]);
+	console.log(`sorting ${RUNNERS * 161} numbers in this browser: ${sorting.toFixed(1)} ms`);
+	expect(editor.filter(({ tookInput }) => tookInput).length).toBeGreaterThan(MOVES / 2);
+	expect(quantile(busy(editor), 0.95)).toBeLessThan(MUST_REACH_MS);
+});
+
+/** Frames in which the hand moved something, and any other that did much. */
+const busy = (frames: readonly Frame[]) =>
+	frames.filter(({ tookInput, workMs }) => tookInput || workMs > MUST_REACH_MS / 2);
+
+/** To and fro over the slider, by a mouse that moves all the while. */
+async function dragged(page: Page, slider: Locator): Promise<void> {
+	await slider.scrollIntoViewIfNeeded();
+	const box = await slider.boundingBox();
+	if (!box) throw new Error('no slider');
+	const [left, y] = [box.x + 10, box.y + box.height / 2];
+	const perStop = (box.width - 20) / STOPS;
+	await page.mouse.move(left, y);
+	await page.mouse.down();
+	for (let move = 0; move < MOVES; move++) {
+		const stop = Math.abs(((move + STOPS / 2) % STOPS) - STOPS / 2);
+		await page.mouse.move(left + stop * perStop, y);
+		await page.evaluate(() => new Promise(requestAnimationFrame));
+	}
+	await page.mouse.up();
+	// What is drawn once the hand is still counts too.
+	await page.waitForTimeout(500);
+}
+
+function sortMs(length: number): number {
+	const numbers = Float64Array.from({ length }, (_, nth) => (nth * 7919) % 1000);
+	const took = Array.from({ length: 21 }, () => {
+		const began = performance.now();
+		Float64Array.from(numbers).sort();
+		return performance.now() - began;
+	});
+	return took.sort((one, other) => one - other)[10] ?? NaN;
+}
+
+function quantile(
+	frames: readonly Frame[],
+	part: number,
+	of: 'workMs' | 'clockMs' = 'workMs'
+): number {
+	const sorted = frames.map((frame) => frame[of]).sort((one, other) => one - other);
+	return sorted[Math.min(sorted.length - 1, Math.floor(part * sorted.length))] ?? NaN;
+}
+
+function row(work: string, all: readonly Frame[]) {
+	const frames = busy(all);
+	return {
+		work,
+		frames: frames.length,
+		'median, ms': quantile(frames, 0.5).toFixed(1),
+		'95th, ms': quantile(frames, 0.95).toFixed(1),
+		'most, ms': quantile(frames, 1).toFixed(1),
+		'95th on the clock, ms': quantile(frames, 0.95, 'clockMs').toFixed(1)
+	};
+}
