@@ -46,7 +46,7 @@ async function failBy(context: BrowserContext, chance: () => number) {
 		}
 		if (drawn < 0.8) {
 			cuts.back += 1;
-			await route.fetch();
+			await route.fetch({ maxRetries: 3 }).catch(() => null);
 			return route.abort();
 		}
 		return route.continue();
