@@ -15,6 +15,7 @@ import { CueGiver, type CueChoice } from './cues.ts';
 import { OutingTrack } from './outing-track.ts';
 import { FRESH_MS, KEEP_EVERY_MS, LOOK_EVERY_MS, REFRESH_EVERY_MS } from './paces.ts';
 import type { Phone } from './phone.svelte.ts';
+import { PhasePulse } from './phase-pulse.ts';
 import { secondsInto, type Answered } from './talk-answer.ts';
 
 export type Started = Extract<Entry, { kind: 'started' }>;
@@ -28,6 +29,7 @@ export class Player {
 	begun = $state(0);
 	/** What a strap or a thumb measures now, for whoever asked for it. */
 	pulse: MeasuredPulse | null = null;
+	#phasePulse = new PhasePulse();
 	readonly started: StartedContent;
 	log = $derived.by(() => logOfEntries(this.entries));
 	position = $derived.by(() => positionAt(phasesOf(this.started.outing), this.log, this.nowMs));
@@ -119,6 +121,13 @@ export class Player {
 		this.look();
 	}
 
+	/** Null as soon as there is none. Time that stands still is not measured. */
+	measure(pulse: MeasuredPulse | null) {
+		this.pulse = pulse;
+		const isGoing = this.position.state === 'going';
+		this.#phasePulse.hear(isGoing ? pulse : null, performance.now());
+	}
+
 	/** The same answer about the same moment, changed, counts in place of what was said before. */
 	answer(moment: TalkMoment, answered: Answered) {
 		const planned = phasesOf(this.started.outing);
@@ -157,7 +166,7 @@ export class Player {
 		if (known === this.#known) return;
 		this.#known = known;
 		const due = dueEntries(this.started.outing, this.entries, this.nowMs);
-		if (due.length > 0) this.#write(due);
+		if (due.length > 0) this.#write(this.#phasePulse.withSummary(due, performance.now()));
 	}
 
 	#write(due: readonly DueEntry[]) {

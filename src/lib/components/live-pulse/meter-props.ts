@@ -16,6 +16,8 @@ export interface MeterProps {
 	/** The last talk level said, for when the two disagree. */
 	readonly talk?: TalkLevel | null;
 	readonly careTeamLimitBpm?: number | null;
+	/** True where there is room for one look: what works is not explained. */
+	readonly compact?: boolean;
 	/** Where the swell begins and ends; without it no swell is drawn. */
 	readonly ends?: { readonly restingBpm: number; readonly maximumBpm: number } | null;
 }

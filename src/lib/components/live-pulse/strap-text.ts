@@ -21,11 +21,10 @@ export function strapText(state: StrapState, now: PulseNow): string {
 	}
 }
 
-/** Null where the strap does not tell. */
-export function batteryText(state: StrapState): string | null {
+/** Null where the strap does not tell, or has enough and only what is out of order is to be said. */
+export function batteryText(state: StrapState, isOnlyLow: boolean): string | null {
 	if (state.kind !== 'connected' || state.batteryPercent === null) return null;
 	const { batteryPercent } = state;
-	return batteryPercent <= LOW_BATTERY_PERCENT
-		? words.batteryLow(batteryPercent)
-		: words.battery(batteryPercent);
+	if (batteryPercent <= LOW_BATTERY_PERCENT) return words.batteryLow(batteryPercent);
+	return isOnlyLow ? null : words.battery(batteryPercent);
 }

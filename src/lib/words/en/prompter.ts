@@ -129,6 +129,8 @@ export const prompter = {
 		skip: 'Skip this part',
 		more: '30 s more',
 		end: 'End early',
+		pulse: 'Pulse',
+		noPulse: 'Hide pulse',
 		bright: 'Bright screen',
 		dark: 'Dark screen',
 		endTitle: 'End early',
