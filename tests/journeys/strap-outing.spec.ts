@@ -1,7 +1,8 @@
-import type { Entry } from '../../src/lib/outing/entry.ts';
-import { button, heading, start } from './an-outing.ts';
+import type { Page } from '@playwright/test';
+import { button, heading, ready, start } from './an-outing.ts';
 import { todayIn } from './days.ts';
 import { EmulatedStrap } from './emulated-strap.ts';
+import { entriesIn } from './past-entries.ts';
 import { expect, test } from './test.ts';
 import { leadsTo } from './walk.ts';
 
@@ -36,19 +37,62 @@ test('a strap in an outing: talk answers carry its pulse, a part that ends keeps
 		await page.clock.runFor(1000);
 	}
 	await expect(heading(page)).toHaveText('Recovery walk');
-	const written = async () => {
-		const file = (await (await phone.get('/account/export')).json()) as { outingEntries: Entry[] };
-		return file.outingEntries;
-	};
 	await expect
-		.poll(async () => (await written()).filter(({ kind }) => kind === 'pulse-summary'))
+		.poll(async () => (await entriesIn(phone)).filter(({ kind }) => kind === 'pulse-summary'))
 		.toMatchObject([{ phase: 1, source: 'chest-strap', meanBpm: 118, highestBpm: 118 }]);
-	expect((await written()).find(({ kind }) => kind === 'talk-answer')).toMatchObject({
+	expect((await entriesIn(phone)).find(({ kind }) => kind === 'talk-answer')).toMatchObject({
 		talk: 'broke-off',
 		pulse: { bpm: 118, source: 'chest-strap' }
 	});
 	await strap.detach();
 });
+
+test('what a strap gave before the page was loaded again is in the sum of that part', async ({
+	page,
+	phone,
+	context
+}) => {
+	await phone.screen();
+	await phone.measureResting(62, todayIn('UTC'));
+	const strap = await EmulatedStrap.attach(page, context);
+	await start(page);
+	await page.clock.runFor(10_000);
+	await button(page, 'Pulse').click();
+	await button(page, 'Choose a strap').click();
+	await expect(page.getByText('Waiting for its first beats')).toBeVisible();
+	for (let second = 0; second < 14; second++) {
+		await strap.beat(98, 1);
+		await page.clock.runFor(1000);
+	}
+	await expect(page.locator('.now strong').first()).toHaveText('98');
+	await expect.poll(() => soFar(page)).toMatchObject({ phase: 0 });
+	await page.reload();
+	await ready(page);
+	await expect(heading(page)).toHaveText('Warm-up walk');
+	await button(page, 'Skip this part').click();
+	await expect(heading(page)).toHaveText('Steady run');
+	await expect
+		.poll(async () => (await entriesIn(phone)).filter(({ kind }) => kind === 'pulse-summary'))
+		.toMatchObject([{ phase: 0, source: 'chest-strap', meanBpm: 98, highestBpm: 98 }]);
+	await expect.poll(() => soFar(page), 'and nothing of it stays on the phone').toBeNull();
+	await strap.detach();
+});
+
+/** What the phone keeps of a pulse beside the clock of the outing. */
+const soFar = (page: Page) =>
+	page.evaluate(
+		() =>
+			new Promise((done) => {
+				const opening = indexedDB.open('breathmark');
+				opening.onsuccess = () => {
+					const all = opening.result.transaction('clock').objectStore('clock').getAll();
+					all.onsuccess = () => {
+						opening.result.close();
+						done((all.result[0] as { pulse?: unknown } | undefined)?.pulse ?? null);
+					};
+				};
+			})
+	);
 
 test('with pulse off an outing offers no pulse', async ({ page, phone }) => {
 	await phone.screen(leadsTo.byTalk);

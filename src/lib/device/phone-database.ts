@@ -2,6 +2,7 @@ import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import type { Entry } from '$lib/outing/entry.ts';
 import type { KeptForRunner } from '$lib/outing/kept.ts';
 import type { OutingClock } from '$lib/outing/outing-clock.ts';
+import type { PulseTally } from '$lib/recording/pulse-tally.ts';
 
 /** An entry as it lies on this phone. */
 export interface WrittenEntry {
@@ -28,6 +29,20 @@ export interface KeptHere {
 	readonly highestSeenMs: number;
 }
 
+/** Of an outing that is on: how far it is, and what a strap gave in the phase that is on. */
+export interface RunHere {
+	readonly outingRunId: string;
+	readonly clock: OutingClock;
+	/** Not there where nobody measured. */
+	readonly pulse?: PulseSoFar | null;
+}
+
+export interface PulseSoFar {
+	/** Its place in the plan, from 0. */
+	readonly phase: number;
+	readonly tally: PulseTally;
+}
+
 interface PhoneSchema extends DBSchema {
 	entry: {
 		key: number;
@@ -35,7 +50,7 @@ interface PhoneSchema extends DBSchema {
 		indexes: { id: string; runner: string; state: [string, string]; waiting: string };
 	};
 	kept: { key: string; value: KeptHere };
-	clock: { key: string; value: { readonly outingRunId: string; readonly clock: OutingClock } };
+	clock: { key: string; value: RunHere };
 	/** Runners who said that they were not well, and on which day. */
 	notWell: { key: string; value: { readonly runnerKey: string; readonly on: string } };
 }

@@ -1,6 +1,7 @@
 import type { Entry, EntryContent } from './entry.ts';
 import { logOfEntries } from './log-of-entries.ts';
 import { phasesOf, type Outing, type OutingPhase } from './outing.ts';
+import { placeInPlan } from './place-in-plan.ts';
 import { phasesDone, positionAt } from './timeline.ts';
 import type { PhaseDone } from './walked.ts';
 
@@ -35,18 +36,9 @@ function phaseEntry(
 ) {
 	return {
 		kind: 'phase-done' as const,
-		phase: placeIn(planned, phase, index),
+		phase: placeInPlan(planned, phase, index),
 		activeSeconds: activeMs / 1000,
 		how,
 		elapsedMs: endedAtMs
 	};
-}
-
-/**
- * A cool-down that was gone to early keeps its place in the plan; one that was put in comes after it.
- */
-function placeIn(planned: readonly OutingPhase[], phase: OutingPhase, index: number): number {
-	if (planned[index] === phase) return index;
-	const place = planned.lastIndexOf(phase);
-	return place === -1 ? planned.length : place;
 }

@@ -27,7 +27,9 @@ export interface DoneOuting {
  *
  * - Of starts, ends and a phase's end the first in order counts: a second comes from a second tap.
  * - Of answers about one phase, line and passage apart, the last counts, and one that was given after
- *   the end too: the runner has thought again. So of pain and of a phase's pulse.
+ *   the end too: the runner has thought again. So of pain.
+ * - Of the pulses of one phase the one that was measured longest counts: another page, or one that was
+ *   loaded again, may have seen only a part of it.
  * - That something felt wrong counts always, each time.
  *
  * @throws RangeError for none, or for entries of several runs
@@ -48,7 +50,12 @@ export function settleEntries(entries: readonly Entry[]): DoneOuting {
 		answers: byPhase(
 			lastOfEach(all('talk-answer'), ({ phase, afterPassage }) => `${phase} ${afterPassage}`)
 		),
-		pulses: byPhase(lastOfEach(all('pulse-summary'), ({ phase }) => `${phase}`)),
+		pulses: byPhase(
+			lastOfEach(
+				all('pulse-summary').sort((one, other) => one.measuredSeconds - other.measuredSeconds),
+				({ phase }) => `${phase}`
+			)
+		),
 		pain: all('pain').at(-1) ?? null,
 		painNextMorning: all('pain-next-morning').at(-1) ?? null,
 		wrong: all('something-wrong')

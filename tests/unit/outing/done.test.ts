@@ -74,6 +74,25 @@ describe('what an outing came to', () => {
 		expect(phases[0]?.answers).toHaveLength(2);
 		expect(phases[2]).toMatchObject({ activeSeconds: null, how: null, pulse: { meanBpm: 120 } });
 	});
+
+	it('counts of the pulses of one phase the one that was measured longest, in either order', () => {
+		const of = (measuredSeconds: number, meanBpm: number) =>
+			({
+				kind: 'pulse-summary',
+				phase: 1,
+				source: 'chest-strap',
+				meanBpm,
+				highestBpm: 150,
+				measuredSeconds
+			}) as const;
+		for (const more of [
+			[of(12, 140), of(40, 130)],
+			[of(40, 130), of(12, 140)]
+		]) {
+			const phases = donePhases(doneOuting([walk, run], { more }));
+			expect(phases.find(({ phase }) => phase === 1)?.pulse).toMatchObject({ meanBpm: 130 });
+		}
+	});
 });
 
 describe('the morning after', () => {
