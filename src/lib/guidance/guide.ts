@@ -20,6 +20,8 @@ export type Guidance =
 			readonly settlingIn: SettlingIn;
 			readonly pulse: PulseBasis;
 			readonly phases: readonly PhaseBand[];
+			/** Of kinds that an outing may have beside the usual ones. */
+			readonly others: readonly PhaseBand[];
 			/** Ids of care notes, such as heat or inhaler. */
 			readonly care: readonly string[];
 	  };
@@ -41,15 +43,18 @@ export function guide(
 	const pulse = pulseBasis(access, profile);
 	const capacity = speedCapacityOf(access, profile, pulse);
 	const kinds = phasesFor(access, settling);
+	const bandOf = (kind: PhaseKind) => {
+		const decided = setTarget(kind, set, access, settling);
+		return phaseBand(decided.target, decided.set, pulse, capacity);
+	};
 	return {
 		open: true,
 		mayRun: access.run,
 		settlingIn: settling,
 		pulse,
-		phases: kinds.map((kind) => {
-			const decided = setTarget(kind, set, access, settling);
-			return phaseBand(decided.target, decided.set, pulse, capacity);
-		}),
+		phases: kinds.map(bandOf),
+		// Whoever may run may walk briskly as well; whoever may not walks only.
+		others: walkingPhases.filter((kind) => !kinds.includes(kind)).map(bandOf),
 		care: access.advice
 	};
 }

@@ -12,10 +12,10 @@ type OpenGuidance = Extract<Guidance, { open: true }>;
  * @returns null where there is no such target, no such band, or no pulse
  */
 export function narrowerBand(
-	{ phases, pulse }: OpenGuidance,
+	{ phases, others, pulse }: OpenGuidance,
 	{ kind, target }: Pick<OutingPhase, 'kind' | 'target'>
 ): PulseBand | null {
-	const band = phases.find((phase) => phase.kind === kind);
+	const band = [...phases, ...others].find((phase) => phase.kind === kind);
 	if (target === null || pulse.kind !== 'on' || !band?.reserve) return null;
 	const low = Math.max(target.low, band.reserve.low ?? 0);
 	const high = Math.min(target.high, band.reserve.high);

@@ -43,6 +43,21 @@ describe('which phases there are', () => {
 		]);
 	});
 
+	test('may run: a brisk walk in an outing has its band too, 40 to 59 % of reserve (Garber 2011)', () => {
+		const guidance = guide(wideOpen, emptyProfile, []);
+		if (!guidance.open) throw new Error('an open access stays open');
+		expect(guidance.others.map(({ kind, reserve }) => ({ kind, reserve }))).toEqual([
+			{ kind: 'brisk-walk', reserve: { low: 0.4, high: 0.59 } }
+		]);
+		for (const access of [
+			{ ...wideOpen, run: false },
+			{ ...wideOpen, startEffort: 'moderate' }
+		] as const) {
+			const walking = guide(access, emptyProfile, []);
+			expect(walking.open && walking.others).toEqual([]);
+		}
+	});
+
 	test('settling in: no run until six walks over two weeks', () => {
 		const access = { ...wideOpen, startEffort: 'moderate' } as const;
 		expect(kinds(guide(access, emptyProfile, []))).not.toContain('steady-run');
