@@ -40,7 +40,10 @@ describe.each(DATABASES)('the morning after, on %s', (type) => {
 		const run = await ranOn(runner, NOW - DAY);
 		expect(await asked(runner, '2026-11-24')).toBeNull();
 		expect(await asked(runner)).toEqual({ id: run, onDate: '2026-11-24' });
+		const answered = () => nextMorning.answered(here.database, here.vault, runner, '2026-11-25');
+		expect(await answered()).toEqual([]);
 		expect(await say(runner, run, 'none')).toBe('kept');
+		expect(await answered()).toEqual([run]);
 		expect(await asked(runner)).toBeNull();
 		const outing = await pastOutings.of(here.database, here.vault, runner, run);
 		expect(outing?.painNextMorning).toMatchObject({ level: 'none', where: null, seq: 4 });

@@ -64,6 +64,9 @@ export const offForm = z.object({
 	revision: wholeNumber({ low: 0, high: 1_000_000 })
 });
 
+/** Marks a day as hot for everybody in the group, or takes that back. */
+export const heatForm = z.object({ onDate: calendarDate, hot: oneOf(['yes', 'no']) });
+
 /** Sets an outing of the library for a day. */
 export const planForm = z.object({ id: rowId, onDate: calendarDate });
 

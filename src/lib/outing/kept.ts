@@ -53,6 +53,10 @@ export interface KeptForRunner<Phase> {
 	/** For phases that have a target of their own, by kind and target. */
 	readonly narrower: readonly Narrower<Phase>[];
 	readonly outings: readonly KeptOuting[];
+	/** Days that a coach of the runner's marked as hot; not there in what was kept by an older app. */
+	readonly hotDays?: readonly string[];
+	/** Outing runs after which the morning was answered about, perhaps elsewhere. */
+	readonly answeredMornings?: readonly string[];
 	readonly own: readonly KeptOwnOuting[];
 	readonly usual: Outing;
 }

@@ -30,19 +30,43 @@ export async function asked(
 	today: LocalDate
 ): Promise<Asked | null> {
 	if (!(await consents.given(database, runnerId))) return null;
+	const found = morningAfter(await recent(database, vault, runnerId, today), today);
+	return found && { id: found.id, onDate: found.onDate };
+}
+
+/**
+ * The outings of these days after which the morning was answered about, wherever that was: a phone
+ * that did one of them does not ask again.
+ * @throws VaultClosed, Unreadable
+ */
+export async function answered(
+	database: Kysely<Database>,
+	vault: Vault,
+	runnerId: string,
+	today: LocalDate
+): Promise<string[]> {
+	const days = await recent(database, vault, runnerId, today);
+	return days.flatMap(({ id, painNextMorning }) => (painNextMorning === null ? [] : [id]));
+}
+
+async function recent(
+	database: Kysely<Database>,
+	vault: Vault,
+	runnerId: string,
+	today: LocalDate
+) {
 	const rows = await outingsOf(database, runnerId)
 		.where('on_date', '<', today)
 		.where('on_date', '>=', addDays(today, -ASKED_FOR_DAYS))
 		.orderBy('began_at', 'desc')
 		.execute();
-	const recent = [];
+	const found = [];
 	for (const { id, on_date: onDate } of rows) {
 		// A line that cannot be read may have been the answer: to be asked again is the careful way.
 		const entries = await entriesOf(database, vault, runnerId, id, passOver);
-		if (entries.length > 0) recent.push({ id, onDate, ...settleEntries(entries) });
+		if (entries.length > 0) found.push({ id, onDate, ...settleEntries(entries) });
 	}
-	const found = morningAfter(recent, today);
-	return found && { id: found.id, onDate: found.onDate };
+	return found;
 }
 
 /**

@@ -6,6 +6,7 @@ import { settleEntries, type DoneOuting } from '../outing/settle-entries.ts';
 import { isWalkingOuting } from '../outing/walked-outing.ts';
 import type { LocalDate } from '../screening/types.ts';
 import type { Database } from './database/tables.ts';
+import * as hotDays from './hot-days.ts';
 import { readEach, type Missed, type Note } from './readable.ts';
 import type { Place, Vault } from './vault.ts';
 import * as walks from './walks.ts';
@@ -32,12 +33,19 @@ export async function list(
 	return done(await days(database, runnerId), await entriesOf(database, vault, runnerId));
 }
 
-/** What each outing came to, newest first, where all of it was read already. */
+/**
+ * What each outing came to, newest first, where all of it was read already. On a day that a coach
+ * marked as hot an outing was hot, whatever a phone without a network knew of it.
+ */
 export function done(all: readonly OutingDay[], kept: readonly Entry[]): PastOuting[] {
 	const standing = all.filter(({ removedAt }) => removedAt === null);
-	return standing.toReversed().flatMap(({ id, beganAt, onDate }) => {
+	return standing.toReversed().flatMap(({ id, beganAt, onDate, isHotDay }) => {
 		const entries = kept.filter(({ outingRunId }) => outingRunId === id);
-		return entries.length === 0 ? [] : [{ ...settleEntries(entries), id, beganAt, onDate }];
+		if (entries.length === 0) return [];
+		const settled = settleEntries(entries);
+		const { started } = settled;
+		const hot = started && { ...started, hot: started.hot || isHotDay };
+		return [{ ...settled, started: hot, id, beganAt, onDate }];
 	});
 }
 
@@ -76,11 +84,14 @@ export async function days(database: Kysely<Database>, runnerId: string) {
 		.orderBy('began_at')
 		.orderBy('id')
 		.execute();
+	const hot = new Set(await hotDays.ofRunner(database, runnerId));
 	return rows.map((row) => ({
 		id: row.id,
 		beganAt: row.began_at,
 		onDate: row.on_date,
 		plannedId: row.planned_id,
+		/** A coach of theirs marked the day as hot. */
+		isHotDay: hot.has(row.on_date),
 		removedAt: row.removed_at
 	}));
 }

@@ -1,4 +1,5 @@
 import { addMonths } from '$lib/screening/calendar.ts';
+import * as hotDays from '$lib/server/hot-days.ts';
 import * as outingPlans from '$lib/server/outing-plans.ts';
 import * as plannedOutings from '$lib/server/planned-outings.ts';
 import { needOpen } from '../standing-of.ts';
@@ -29,6 +30,7 @@ export const load: PageServerLoad = async (event) => {
 	const own = plans.map((plan) => ({ ...plan, ...asDone(plan.outing) }));
 	const until = addMonths(today, 3);
 	const coming = await plannedOutings.forRunner(house, runner, today, until, { now, today });
+	const hot = await hotDays.ofRunner(house.database, runner.runnerId, { from: today, until });
 	return {
 		today,
 		coming: coming
@@ -39,7 +41,8 @@ export const load: PageServerLoad = async (event) => {
 				onDate,
 				outing,
 				walksInstead,
-				shortenedToSeconds
+				shortenedToSeconds,
+				isHot: hot.includes(onDate)
 			})),
 		/** What is other in the runner's own outings, as they are shown, than it was written. */
 		ownWalksInstead: own.some(({ walksInstead }) => walksInstead),

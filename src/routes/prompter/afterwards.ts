@@ -43,13 +43,18 @@ export function entriesOfLeft(entries: readonly Entry[], nowMs: number): readonl
 	return [...signs, entryAfter([...entries, ...signs], { kind: 'ended', how: 'early' }, nowMs)];
 }
 
-/** Whether it is a morning after the outing, and nobody asked yet about pain. */
+/**
+ * Whether it is a morning after the outing, and nobody asked yet about pain.
+ * @param answered outing runs of which that was said elsewhere
+ */
 export function asksNextMorning(
 	entries: readonly Entry[],
 	nowMs: number,
-	timeZone: string
+	timeZone: string,
+	answered: readonly string[] = []
 ): boolean {
 	const ended = entries.find(({ kind }) => kind === 'ended');
 	if (!ended || entries.some(({ kind }) => kind === 'pain-next-morning')) return false;
+	if (answered.includes(ended.outingRunId)) return false;
 	return localDate(ended.at, timeZone) < localDate(nowMs, timeZone);
 }

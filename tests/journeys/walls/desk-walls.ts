@@ -69,6 +69,7 @@ export const deskWalls: Walls = {
 		'?/find': leads({ sends: () => ({ name: 'i' }), onlyReads: true }),
 		'?/mark': leads({ sends: ({ member }) => ({ member, here: 'yes' }) }),
 		'?/add': leads({ sends: () => ({ name: 'Somebody new' }) }),
+		'?/heat': leads({ sends: ({ today }) => ({ onDate: today, hot: 'yes' }) }),
 		// One is on already.
 		'?/start': leads({ onlyReads: true }),
 		'?/end': leads()
@@ -153,6 +154,7 @@ export const deskWalls: Walls = {
 		'?/say': leads({ sends: ({ planned }) => ({ id: planned, was: 'planned', state: 'done' }) }),
 		// Nothing is over of which nobody has said anything.
 		'?/allDone': leads({ but: { owner: 'in vain', helper: 'in vain' } }),
+		'?/heat': leads({ sends: ({ today }) => ({ onDate: plusDays(today, 1), hot: 'yes' }) }),
 		'?/takeOff': decides({ sends: oneDay }),
 		'?/putBack': decides({ sends: oneDay }),
 		'?/days': decides({ sends: () => ({ revision: 1, weekdays: programmeDays() }) }),

@@ -12,6 +12,7 @@ import * as groupDays from '$lib/server/group-days.ts';
 import * as groupInvitations from '$lib/server/group-invitations.ts';
 import * as groupOutings from '$lib/server/group-outings.ts';
 import * as groups from '$lib/server/groups.ts';
+import * as hotDays from '$lib/server/hot-days.ts';
 import * as memberBands from '$lib/server/member-bands.ts';
 import * as memberSteps from '$lib/server/member-steps.ts';
 import * as members from '$lib/server/members.ts';
@@ -25,7 +26,7 @@ import * as sharedTablet from '$lib/server/shared-tablet.ts';
 import { lanternStreet } from '../coach.ts';
 import { DAY, NOW } from '../in-house.ts';
 import { plainWishes, unevenRuns } from '../sample-outing.ts';
-import { WALKED_ON } from './kept.ts';
+import { HOT_ON, WALKED_ON } from './kept.ts';
 import type { Acting, World } from './people.ts';
 import { decides, onlyFor, leads, NOTHING_OF_THEIRS, type Row } from './row.ts';
 
@@ -242,6 +243,13 @@ export const groupRows: readonly Row[] = [
 	),
 	leads('planned-outings.mark', 'not-found', (who, to) =>
 		plannedOutings.mark(to.db, who.id, to.at.groupId, to.plannedId, 'missed', NOW)
+	),
+	leads('hot-days.list', [], (who, to) => hotDays.list(to.db, who.id, to.at.groupId, '2026-11-20')),
+	leads('hot-days.mark', 'not-found', (who, to) =>
+		hotDays.mark(to.db, who.id, to.at.groupId, '2026-11-27', NOW)
+	),
+	leads('hot-days.unmark', 'not-found', (who, to) =>
+		hotDays.unmark(to.db, who.id, to.at.groupId, HOT_ON)
 	),
 	leads('decided-days.decide', 'not-found', (who, to) =>
 		decide(

@@ -11,6 +11,7 @@ import * as events from '$lib/server/events.ts';
 import * as groupInvitations from '$lib/server/group-invitations.ts';
 import * as groupOutings from '$lib/server/group-outings.ts';
 import * as guesses from '$lib/server/guesses.ts';
+import * as hotDays from '$lib/server/hot-days.ts';
 import * as memberSteps from '$lib/server/member-steps.ts';
 import * as outingPlans from '$lib/server/outing-plans.ts';
 import * as pastOutings from '$lib/server/past-outings.ts';
@@ -57,6 +58,8 @@ interface People {
 
 /** A day on which nothing else happened, so that it tells whose it is. */
 export const WALKED_ON = '2026-10-13';
+/** A day that a coach marked as hot. */
+export const HOT_ON = '2027-03-11';
 const NINE_ON_THAT_DAY = Date.UTC(2026, 9, 13, 9);
 
 export const GUESS = { on: WALKED_ON, phase: 'brisk-walk', effort: 5, pulseBpm: 118 } as const;
@@ -78,7 +81,11 @@ export const begun = (outingRunId: string): Entry => ({
 export async function keepAll(here: InHouse, people: People): Promise<Kept> {
 	const ids = { ...(await keepOfRunner(here, people)), ...(await keepOfGroup(here, people)) };
 	const own = { sessionId: await session(here, people), passkeyId: await passkey(here, people) };
-	return { ...ids, ...own, marks: [...Object.values(ids), ...Object.values(own), WALKED_ON] };
+	return {
+		...ids,
+		...own,
+		marks: [...Object.values(ids), ...Object.values(own), WALKED_ON, HOT_ON]
+	};
 }
 
 async function keepOfRunner(here: InHouse, { owner, groupId, ines }: People) {
@@ -126,6 +133,7 @@ async function keepOfGroup(here: InHouse, { owner, groupId, ines }: People) {
 	await nameAlone(here, groupId, 'Bea');
 	await attendance.mark(database, coachId, groupId, memberId, WALKED_ON, NOW);
 	await groupOutings.start(database, coachId, groupId, NOW - MINUTE);
+	await hotDays.mark(database, coachId, groupId, HOT_ON, NOW);
 	const setting = { lowFraction: 0.45, highFraction: 0.55, effortLow: 4, effortHigh: 5 };
 	const notes = { runnerNote: `For ${memberId}`, innerNote: null };
 	await bandSettings.set(

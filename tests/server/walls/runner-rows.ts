@@ -16,6 +16,7 @@ import * as events from '$lib/server/events.ts';
 import { forgetPulses } from '$lib/server/forget-pulses.ts';
 import { gate } from '$lib/server/gate.ts';
 import * as guesses from '$lib/server/guesses.ts';
+import * as hotDays from '$lib/server/hot-days.ts';
 import * as memberSteps from '$lib/server/member-steps.ts';
 import * as memberships from '$lib/server/memberships.ts';
 import * as nextMorning from '$lib/server/next-morning.ts';
@@ -223,6 +224,15 @@ export const runnerRows: readonly Row[] = [
 	own('next-morning.asked', null, (who, to) =>
 		nextMorning.asked(to.db, to.vault, who.id, '2026-11-26')
 	),
+	own(
+		'next-morning.answered',
+		[],
+		(who, to) => nextMorning.answered(to.db, to.vault, who.id, '2026-11-26'),
+		{
+			first: ({ db, vault, ines, runId }) =>
+				nextMorning.say(db, vault, ines.runnerId, runId, NEW_PAIN, { now: NOW, timeZone: 'UTC' })
+		}
+	),
 	own('next-morning.say', 'not-found', (who, to) =>
 		nextMorning.say(to.db, to.vault, who.id, to.runId, NEW_PAIN, { now: NOW, timeZone: 'UTC' })
 	),
@@ -280,6 +290,7 @@ export const runnerRows: readonly Row[] = [
 	own('coming-outings.forRunner', [], (who, to) =>
 		comingOutings.forRunner(to.house, who.signed, today, '2026-12-31', { now: NOW, today })
 	),
+	own('hot-days.ofRunner', [], (who, to) => hotDays.ofRunner(to.db, who.id)),
 	own('outing-plans.list: own', [], (who, to) => outingPlans.list(to.db, mine(who))),
 	own('outing-plans.find: own', null, (who, to) =>
 		outingPlans.find(to.db, mine(who), to.ownPlanId)

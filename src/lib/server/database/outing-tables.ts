@@ -60,6 +60,8 @@ export interface OutingTables {
 		state: 'planned' | 'done' | 'missed';
 		decided_at: Milliseconds | null;
 	};
+	/** Days that a coach marked as hot for a group. */
+	hot_day: { group_id: string; on_date: LocalDate; marked_at: Milliseconds };
 	/** Only where a member stands elsewhere than the group. */
 	member_step: {
 		programme_id: string;

@@ -172,6 +172,7 @@ export const ownOutings = {
 	empty:
 		'Outings that you make for yourself will stand here. The first one is ready to be changed.',
 	later: (count: number) => (count === 1 ? '1 more after these' : `${count} more after these`),
+	hot: 'Your coach has marked this day as hot. Go by the line, and drink when you are thirsty.',
 	walksInstead: 'For you, each run is a brisk walk of the same length.',
 	shortened: (longest: string) =>
 		`For you, runs last ${longest} at most for now. Walk the rest of a longer one.`,

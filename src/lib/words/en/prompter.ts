@@ -99,6 +99,7 @@ export const prompter = {
 		cautionsRead: 'I have read this',
 		cautionsMissing: 'Read the cautions first.',
 		hot: 'It is hot today',
+		givenHot: 'Your coach has marked today as hot.',
 		heat: 'Heat makes any pace harder: go by the line, walk in the shade, drink when you are thirsty. In a public heat warning do not run. This outing is then not compared with others.',
 		cues: 'How I am told what comes next',
 		cue: {
@@ -139,6 +140,7 @@ export const prompter = {
 		keep: 'Stay in the outing',
 		ended: 'Your result has ended. Please walk to cool down.',
 		wrong: 'Something feels wrong',
+		hot: 'It is hot: walk in the shade, and drink when you are thirsty.',
 		speed: (text: string, unit: string) => `${text} ${unit}`
 	},
 	talk: {

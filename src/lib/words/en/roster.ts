@@ -94,6 +94,11 @@ export const outing = {
 	askOwner: 'Ask an owner of the group to write it down.',
 	on: (until: string) => `The outing is on. It ends by itself at ${until}.`,
 	end: 'End the outing',
+	hot: 'It is hot today',
+	isHot:
+		'Today is marked as hot. Phones of the group take it as given, show the caution, and do not compare the outing.',
+	notHot: 'Not hot after all',
+	weather: 'Heat and other weather',
 	call: (number: string) => `Emergency: call ${number}`,
 	meetingPoint: 'Meeting point',
 	defibrillator: 'Nearest defibrillator',

@@ -4,10 +4,12 @@ import { readForm } from '$lib/forms/read-form.ts';
 import { daysBetween } from '$lib/screening/calendar.ts';
 import * as attendance from '$lib/server/attendance.ts';
 import * as groupOutings from '$lib/server/group-outings.ts';
+import * as hotDays from '$lib/server/hot-days.ts';
 import * as nameImport from '$lib/server/name-import.ts';
 import * as roster from '$lib/server/roster.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { askedIn, isEverybody } from './find-runners.ts';
+import { markHeat } from './mark-heat.ts';
 import { needGroup } from './need-group.ts';
 import { notFound } from '../../not-found.ts';
 
@@ -20,6 +22,7 @@ export const load: PageServerLoad = async (event) => {
 		today,
 		vaultOpen: vault.state === 'right',
 		outingUntil: outing?.endsAt ?? null,
+		isHot: (await hotDays.list(database, coach.coachId, group.id, today))[0] === today,
 		hereCount: rows.filter(({ isHereToday }) => isHereToday).length,
 		rows: rows.map((row) => ({
 			...row,
@@ -65,6 +68,11 @@ export const actions: Actions = {
 			return fail(400, { issues: [{ field: 'name', code: 'known' }], values: { name } });
 		}
 		redirect(303, `/coach/${group.id}#add`);
+	},
+	heat: async (event) => {
+		const needed = await needGroup(event);
+		if ((await markHeat(needed, await event.request.formData())) === 'no') notFound();
+		redirect(303, `/coach/${needed.group.id}#outing`);
 	},
 	start: async (event) => {
 		const { database, coach, group, now } = await needGroup(event);

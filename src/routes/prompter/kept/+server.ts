@@ -2,6 +2,8 @@ import { json } from '@sveltejs/kit';
 import { startOfDay } from '$lib/calendar/start-of-day.ts';
 import { addDays } from '$lib/screening/calendar.ts';
 import * as effortBands from '$lib/server/effort-bands.ts';
+import * as hotDays from '$lib/server/hot-days.ts';
+import * as nextMorning from '$lib/server/next-morning.ts';
 import * as outingPlans from '$lib/server/outing-plans.ts';
 import * as plannedOutings from '$lib/server/planned-outings.ts';
 import { runnerOuting } from '$lib/guidance/runner-outing.ts';
@@ -30,6 +32,9 @@ export const GET: RequestHandler = async (event) => {
 	const until = addDays(today, DAYS_AHEAD);
 	const at = { now, today };
 	const outings = await plannedOutings.forRunner(house, runner, today, until, at);
+	const hot = await hotDays.ofRunner(house.database, runner.runnerId, { from: today, until });
+	const { database, vault } = house;
+	const mornings = await nextMorning.answered(database, vault, runner.runnerId, today);
 	const { settings, timeZone, emergencyNumber } = chosen;
 	const isSettling = guidance.settlingIn.kind === 'going-on';
 	const mayRun = guidance.mayRun && !isSettling;
@@ -52,11 +57,13 @@ export const GET: RequestHandler = async (event) => {
 			pulse.kind === 'on' ? { restingBpm: pulse.restingBpm, maximumBpm: pulse.maximumBpm } : null,
 		careTeamLimitBpm: pulse.kind === 'not-yet' ? null : pulse.careTeamLimit,
 		speedUnit: unitsOf(settings).speed,
-		phases: guidance.phases.map((phase) =>
+		phases: [...guidance.phases, ...guidance.others].map((phase) =>
 			phaseView(phase, setView(phase, set, timeZone), unitsOf(settings))
 		),
 		narrower: narrowerOf(guidance, [...outings, ...own]),
 		outings,
+		hotDays: hot,
+		answeredMornings: mornings,
 		own,
 		usual: runnerOuting(ownOuting(prompter.usual, mayRun ? running : 'walks'), access, guidance)
 			.outing

@@ -1,4 +1,5 @@
 import { dateRanges } from '$lib/calendar/date-ranges.ts';
+import * as hotDays from '$lib/server/hot-days.ts';
 import * as memberBands from '$lib/server/member-bands.ts';
 import * as outingPlans from '$lib/server/outing-plans.ts';
 import * as plannedOutings from '$lib/server/planned-outings.ts';
@@ -20,6 +21,7 @@ export const load: PageServerLoad = async (event) => {
 	const { house, database, coach, group, now, today } = await needGroup(event);
 	const current = await programmes.current(database, coach.coachId, group.id);
 	const planned = await plannedOutings.list(database, coach.coachId, group.id);
+	const hot = await hotDays.list(database, coach.coachId, group.id, today);
 	const library = await outingPlans.list(database, { coach, groupId: group.id });
 	const { searchParams } = event.url;
 	const weeks = current?.inputs ? weeksFrom(current.inputs) : null;
@@ -37,7 +39,7 @@ export const load: PageServerLoad = async (event) => {
 			},
 			weeks: weeks && weekRows(weeks, seen ?? [])
 		},
-		calendar: calendarView(planned, current, today),
+		calendar: calendarView(planned, current, today, hot),
 		justDone: justDone(searchParams, { planned, current, today }),
 		library: library.map(({ id, outing }) => ({ id, name: outing.name })),
 		notice: NOTICES.find((one) => searchParams.has(one)) ?? null

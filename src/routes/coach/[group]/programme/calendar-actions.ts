@@ -8,6 +8,7 @@ import { decide } from '$lib/server/decided-days.ts';
 import * as outingPlans from '$lib/server/outing-plans.ts';
 import * as plannedOutings from '$lib/server/planned-outings.ts';
 import * as programmes from '$lib/server/programmes.ts';
+import { markHeat } from '../mark-heat.ts';
 import { needGroup, needOwner } from '../need-group.ts';
 import { notFound } from '../../../not-found.ts';
 import { datesFrom } from './moved.ts';
@@ -40,6 +41,11 @@ export const calendarActions = {
 			await decide(database, coach.coachId, group.id, saying, planner, now);
 		}
 		redirect(303, pathOf(needed));
+	},
+	heat: async (event: RequestEvent) => {
+		const needed = await needGroup(event);
+		if ((await markHeat(needed, await event.request.formData())) === 'no') notFound();
+		redirect(303, `${pathOf(needed)}#calendar`);
 	},
 	takeOff: async (event: RequestEvent) =>
 		changeDays(event, (holidays, dates) => [...holidays, ...dates]),

@@ -11,6 +11,8 @@ export interface DayRow {
 	readonly totalSeconds: number;
 	readonly state: CalendarDay['state'];
 	readonly isToday: boolean;
+	/** Marked by a coach: phones take it as given. */
+	readonly isHot: boolean;
 	readonly isComing: boolean;
 	/** By itself, or left by an earlier programme: not of the one that the group follows. */
 	readonly isOfProgramme: boolean;

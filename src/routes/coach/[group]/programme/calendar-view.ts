@@ -11,7 +11,8 @@ const SOON_DAYS = 28;
 export function calendarView(
 	planned: readonly PlannedOuting[],
 	current: { readonly id: string; readonly holidays: readonly LocalDate[] } | null,
-	today: LocalDate
+	today: LocalDate,
+	hotDays: readonly LocalDate[] = []
 ): CalendarView {
 	const close = tooClose(planned);
 	const rowOf = (one: PlannedOuting): DayRow => ({
@@ -22,6 +23,7 @@ export function calendarView(
 		totalSeconds: outingTotals(one.outing).totalSeconds,
 		state: one.state,
 		isToday: one.onDate === today,
+		isHot: hotDays.includes(one.onDate),
 		isComing: isNotPast(one, today),
 		isOfProgramme: one.programmeId !== null && one.programmeId === current?.id,
 		isTooClose: close.has(one.onDate)
