@@ -37,7 +37,7 @@ export async function asked(
 /**
  * The outings of these days after which the morning was answered about, wherever that was: a phone
  * that did one of them does not ask again.
- * @throws VaultClosed, Unreadable
+ * @throws VaultClosed
  */
 export async function answered(
 	database: Kysely<Database>,
