@@ -103,11 +103,12 @@ export function closingLine(outcomes) {
 }
 
 /** @param {Done} step */
-function summary({ title, took, passed, failed, skipped }) {
+function summary({ title, took, passed, failed, skipped, again }) {
 	const counts = [
 		`${passed} passed`,
 		failed && `${failed} FAILED`,
-		skipped && `${skipped} skipped`
+		skipped && `${skipped} skipped`,
+		again && `${again} of them at the second try`
 	];
 	return `${title.padEnd(28)}${took.padStart(9)}   ${counts.filter(Boolean).join(', ')}`;
 }

@@ -2,7 +2,7 @@
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { dirname } from 'node:path';
 
-/** @typedef {{passed: number, failed: number, skipped: number}} Outcome */
+/** @typedef {{passed: number, failed: number, skipped: number, again?: number}} Outcome */
 
 /**
  * A program counts as one check.
@@ -26,7 +26,9 @@ export const fromVitest = (report) => ({
 export const fromPlaywright = ({ stats }) => ({
 	passed: stats.expected + stats.flaky,
 	failed: stats.unexpected,
-	skipped: stats.skipped
+	skipped: stats.skipped,
+	/** Passed at the second try only: counted, and named by the reporter, so that it is mended. */
+	again: stats.flaky
 });
 
 /**

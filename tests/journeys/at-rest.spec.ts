@@ -3,6 +3,9 @@ import { rowsOf, tablesOf } from './rows.ts';
 import { expect, test } from './test.ts';
 import { ready } from './walk.ts';
 
+// What guards the gate has one try.
+test.describe.configure({ retries: 0 });
+
 test('once the form is finished no table holds an answer that can be read', async ({
 	phone,
 	house

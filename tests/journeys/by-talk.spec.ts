@@ -3,6 +3,9 @@ import { todayIn, ZONE } from './days.ts';
 import { expect, test } from './test.ts';
 import { leadsTo, screen } from './walk.ts';
 
+// What guards the gate has one try.
+test.describe.configure({ retries: 0 });
+
 // What the browser calls itself is kept with the session, and its version is a number of its own.
 test.use({ timezoneId: ZONE, userAgent: 'A telephone' });
 

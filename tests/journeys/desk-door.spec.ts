@@ -2,6 +2,9 @@ import { desk } from './routes.ts';
 import { expect, test } from './test.ts';
 import { askEveryWay } from './ways.ts';
 
+// What guards the gate has one try.
+test.describe.configure({ retries: 0 });
+
 test('every page of the desk is refused, by each way of asking, to a runner whose own gate is open', async ({
 	phone
 }) => {

@@ -2,6 +2,9 @@ import { distinctive } from './distinctive.ts';
 import { expect, test } from './test.ts';
 import { answer, begin, finish } from './walk.ts';
 
+// What guards the gate has one try.
+test.describe.configure({ retries: 0 });
+
 /** Ids of questions and of answers, and the number, as they stand in the form. */
 const traces =
 	/\b577\b|dizzy|cond\.|spikes|bp\.|dont_know|meds\.|preg\.|signs\.other|lung|attack|private/;

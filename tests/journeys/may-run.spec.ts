@@ -1,6 +1,9 @@
 import { expect, test } from './test.ts';
 import { measureResting, ready, screen } from './walk.ts';
 
+// What guards the gate has one try.
+test.describe.configure({ retries: 0 });
+
 test('a new runner with nothing flagged may run and sees bands of their own', async ({ page }) => {
 	await screen(page);
 	await expect(page.getByRole('heading', { level: 1 })).toHaveText(

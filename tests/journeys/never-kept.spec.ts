@@ -2,6 +2,9 @@ import { routes } from './routes.ts';
 import { expect, test } from './test.ts';
 import { leadsTo } from './walk.ts';
 
+// What guards the gate has one try.
+test.describe.configure({ retries: 0 });
+
 /** Redirects, refusals and pages that are not there count as answers too. */
 test('no cache may keep an answer of the app, no frame may show it, no other site learns where from', async ({
 	phone

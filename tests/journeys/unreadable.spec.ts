@@ -8,6 +8,9 @@ import { rowsOf } from './rows.ts';
 import { expect, test } from './test.ts';
 import { leadsTo } from './walk.ts';
 
+// What guards the gate has one try.
+test.describe.configure({ retries: 0 });
+
 // Our own rules, no source.
 
 /** Damages rows of one runner, as a bad disk would. */

@@ -8,6 +8,9 @@ import { persons, type Ids, type Outcome, type Person } from './walls/wall.ts';
 import { walls } from './walls/walls.ts';
 import { makeWorld, type World } from './walls/world.ts';
 
+// What guards the gate has one try.
+test.describe.configure({ retries: 0 });
+
 /*
  * Who may read, who may write, and who may know that it is there: every page, form and address of the
  * app, asked by everybody. What is not yours is answered as what does not exist. That the table has a

@@ -58,7 +58,7 @@ test('tests are counted as their runner counted them', async () => {
 	expect(await vitestRun([5, 0, 1], 0)).toEqual({ passed: 5, failed: 0, skipped: 1 });
 	expect(await vitestRun([5, 2, 0], 1)).toEqual({ passed: 5, failed: 2, skipped: 0 });
 	const stats = { expected: 4, unexpected: 1, flaky: 1, skipped: 2 };
-	expect(fromPlaywright({ stats })).toEqual({ passed: 5, failed: 1, skipped: 2 });
+	expect(fromPlaywright({ stats })).toEqual({ passed: 5, failed: 1, skipped: 2, again: 1 });
 });
 
 test('a runner that fails without a failing test, finds none or never reports has failed', async () => {
