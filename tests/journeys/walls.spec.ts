@@ -9,7 +9,7 @@ import { walls } from './walls/walls.ts';
 import { makeWorld, type World } from './walls/world.ts';
 
 // What guards the gate has one try.
-test.describe.configure({ retries: 0 });
+base.describe.configure({ retries: 0 });
 
 /*
  * Who may read, who may write, and who may know that it is there: every page, form and address of the
