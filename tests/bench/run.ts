@@ -2,6 +2,12 @@ import { readdirSync } from 'node:fs';
 import { Bench } from 'tinybench';
 import type { BenchCase } from './bench-case.ts';
 
+if (process.argv.includes('proof')) {
+	const { proveCeiling } = await import('./ceiling-proof.ts');
+	proveCeiling();
+	process.exit();
+}
+
 /** Times every case of the files called *.bench.ts here, prints a table, and fails if one is slow. */
 const files = readdirSync(import.meta.dirname).filter((name) => name.endsWith('.bench.ts'));
 const cases: BenchCase[] = [];

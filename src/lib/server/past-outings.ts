@@ -33,15 +33,30 @@ export async function list(
 	return done(await days(database, runnerId), await entriesOf(database, vault, runnerId));
 }
 
+/** Only so many of them, of which no others are read. */
+export async function newest(
+	database: Kysely<Database>,
+	vault: Vault,
+	runnerId: string,
+	atMost: number,
+	note?: Note
+): Promise<PastOuting[]> {
+	const standing = (await days(database, runnerId)).filter(({ removedAt }) => removedAt === null);
+	const some = standing.slice(-atMost);
+	const ids = some.map(({ id }) => id);
+	return done(some, await entriesOf(database, vault, runnerId, ids, note));
+}
+
 /**
  * What each outing came to, newest first, where all of it was read already. On a day that a coach
  * marked as hot an outing was hot, whatever a phone without a network knew of it.
  */
 export function done(all: readonly OutingDay[], kept: readonly Entry[]): PastOuting[] {
 	const standing = all.filter(({ removedAt }) => removedAt === null);
+	const byRun = Map.groupBy(kept, ({ outingRunId }) => outingRunId);
 	return standing.toReversed().flatMap(({ id, beganAt, onDate, isHotDay }) => {
-		const entries = kept.filter(({ outingRunId }) => outingRunId === id);
-		if (entries.length === 0) return [];
+		const entries = byRun.get(id);
+		if (entries === undefined) return [];
 		const settled = settleEntries(entries);
 		const { started } = settled;
 		const hot = started && { ...started, hot: started.hot || isHotDay };
@@ -56,19 +71,27 @@ export async function of(
 	runnerId: string,
 	id: string
 ): Promise<PastOuting | null> {
-	return (await list(database, vault, runnerId)).find((outing) => outing.id === id) ?? null;
+	const all = await days(database, runnerId);
+	const [found] = done(
+		all.filter((one) => one.id === id),
+		await entriesOf(database, vault, runnerId, id)
+	);
+	return found ?? null;
 }
 
-/** Every entry as it was sent, for the runner's own file. */
+/**
+ * Every entry as it was sent, for the runner's own file, or those of some outings.
+ * @param only ids of the outings; null for all
+ */
 export async function entriesOf(
 	database: Kysely<Database>,
 	vault: Vault,
 	runnerId: string,
-	outingRunId: string | null = null,
+	only: string | readonly string[] | null = null,
 	note?: Note
 ): Promise<readonly Entry[]> {
 	let rows = database.selectFrom('past_entry').selectAll().where('runner_id', '=', runnerId);
-	if (outingRunId !== null) rows = rows.where('outing_run_id', '=', outingRunId);
+	if (only !== null) rows = rows.where('outing_run_id', 'in', [only].flat());
 	const kept = await rows.execute();
 	const read = ({ id, sealed }: (typeof kept)[number]) =>
 		vault.unseal(placeOf(runnerId, id), sealed, entryShape);

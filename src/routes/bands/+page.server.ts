@@ -9,7 +9,9 @@ import * as effortBands from '$lib/server/effort-bands.ts';
 import * as nextMorning from '$lib/server/next-morning.ts';
 import * as pains from '$lib/server/pains.ts';
 import * as walks from '$lib/server/walks.ts';
+import * as whatNext from '$lib/server/what-next.ts';
 import { decimal } from '$words/dates.ts';
+import { ceilingPanel, nextPanel } from '../past/next-lines.ts';
 import { needOpen } from '../standing-of.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { doubtViews } from './doubt-view.ts';
@@ -29,9 +31,11 @@ async function open(event: Asked) {
 }
 
 export const load: PageServerLoad = async (event) => {
-	const { house, runner, access, guidance, set, fitness, chosen, today } = await open(event);
+	const asked = await open(event);
+	const { house, runner, now, access, guidance, set, fitness, chosen, today } = asked;
 	const { settings, timeZone } = chosen;
 	const { settlingIn } = guidance;
+	const said = await whatNext.of(house, runner, now, today);
 	const isSettling = settlingIn.kind === 'going-on';
 	return {
 		name: settings.name,
@@ -40,6 +44,8 @@ export const load: PageServerLoad = async (event) => {
 		asked: await nextMorning.asked(house.database, house.vault, runner.runnerId, today),
 		painStands: await pains.stands(house.database, runner.runnerId),
 		walksByPain: access.walkOnlyByPain,
+		next: said?.next ? nextPanel(said.next, unitsOf(settings).speed) : null,
+		talkPulse: said?.ceiling ? ceilingPanel(said.ceiling) : null,
 		plansToWalk: access.status === 'CLEARED_ALL' && !access.run,
 		settling: isSettling
 			? {

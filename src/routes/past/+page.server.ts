@@ -8,9 +8,11 @@ import * as nextMorning from '$lib/server/next-morning.ts';
 import * as pains from '$lib/server/pains.ts';
 import * as pastOutings from '$lib/server/past-outings.ts';
 import { visitor } from '$lib/server/visitor.ts';
+import * as whatNext from '$lib/server/what-next.ts';
 import { notFound } from '../not-found.ts';
 import { standingOf } from '../standing-of.ts';
 import type { Actions, PageServerLoad } from './$types';
+import { ceilingPanel } from './next-lines.ts';
 
 /** As many outings stand on one page. */
 const A_PAGE = 30;
@@ -26,6 +28,8 @@ export const load: PageServerLoad = async (event) => {
 	const { database, vault } = house;
 	const { timeZone } = await visitor(house, runner, event.cookies);
 	const { runnerId } = runner;
+	const today = localDate(now, timeZone);
+	const said = access.allowed ? await whatNext.of(house, runner, now, today) : null;
 	const all = await pastOutings.list(database, vault, runnerId);
 	const from = pageOf(event.url, all.length);
 	return {
@@ -38,7 +42,8 @@ export const load: PageServerLoad = async (event) => {
 			onDate: outing.onDate,
 			...shownOuting(outing, pastSight(access))
 		})),
-		asked: await nextMorning.asked(database, vault, runnerId, localDate(now, timeZone)),
+		asked: await nextMorning.asked(database, vault, runnerId, today),
+		talkPulse: said?.ceiling ? ceilingPanel(said.ceiling) : null,
 		painStands: await pains.stands(database, runnerId)
 	};
 };
@@ -49,6 +54,7 @@ const nothing = {
 	page: { from: 0, older: null, size: A_PAGE },
 	outings: [],
 	asked: null,
+	talkPulse: null,
 	painStands: false
 };
 

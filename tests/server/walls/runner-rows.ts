@@ -33,6 +33,7 @@ import * as sessions from '$lib/server/sessions.ts';
 import * as settings from '$lib/server/settings.ts';
 import { standing } from '$lib/server/standing.ts';
 import * as walks from '$lib/server/walks.ts';
+import * as whatNext from '$lib/server/what-next.ts';
 import * as wellAgain from '$lib/server/well-again.ts';
 import { currentRuleset } from '$lib/screening/rulesets/index.ts';
 import { NOW } from '../in-house.ts';
@@ -236,6 +237,9 @@ export const runnerRows: readonly Row[] = [
 	own('next-morning.say', 'not-found', (who, to) =>
 		nextMorning.say(to.db, to.vault, who.id, to.runId, NEW_PAIN, { now: NOW, timeZone: 'UTC' })
 	),
+	own('what-next.of', null, (who, to) => whatNext.of(to.house, who.signed, NOW, today), {
+		but: { otherRunner: NOTHING_OF_THEIRS }
+	}),
 	own('past-entries.append', NOTHING_OF_THEIRS, (who, to) =>
 		pastOutings.append(to.db, to.vault, who.id, [begun(ANOTHER_RUN)], { now: NOW, timeZone: 'UTC' })
 	),
@@ -243,7 +247,7 @@ export const runnerRows: readonly Row[] = [
 	own('past-outings.days', [], (who, to) => pastOutings.days(to.db, who.id)),
 	own('past-outings.of', null, (who, to) => pastOutings.of(to.db, to.vault, who.id, to.runId)),
 	own('past-outings.entriesOf', [], (who, to) =>
-		pastOutings.entriesOf(to.db, to.vault, who.id, to.runId)
+		pastOutings.entriesOf(to.db, to.vault, who.id, [to.runId])
 	),
 	own('past-outings.remove', 'not-found', (who, to) =>
 		pastOutings.remove(to.db, to.vault, who.id, to.runId, NOW)

@@ -2,12 +2,15 @@ import { fail, redirect } from '@sveltejs/kit';
 import { deleteOutingForm } from '$lib/forms/pain.ts';
 import { readForm } from '$lib/forms/read-form.ts';
 import { pastSight, shownOuting } from '$lib/guidance/shown-outing.ts';
+import { localDate } from '$lib/screening/calendar.ts';
 import * as pastOutings from '$lib/server/past-outings.ts';
 import { visitor } from '$lib/server/visitor.ts';
+import * as whatNext from '$lib/server/what-next.ts';
 import { unitsOf } from '../../bands/units-of.ts';
 import { notFound } from '../../not-found.ts';
 import { standingOf } from '../../standing-of.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
+import { nextPanel } from '../next-lines.ts';
 
 async function need(event: Pick<RequestEvent, 'locals' | 'cookies' | 'params'>) {
 	const { house, runner, now } = event.locals;
@@ -20,12 +23,17 @@ async function need(event: Pick<RequestEvent, 'locals' | 'cookies' | 'params'>) 
 }
 
 export const load: PageServerLoad = async (event) => {
-	const { house, runner, access, outing } = await need(event);
-	const { settings } = await visitor(house, runner, event.cookies);
+	const { house, runner, now, access, outing } = await need(event);
+	const { settings, timeZone } = await visitor(house, runner, event.cookies);
+	const { speed: unit } = unitsOf(settings);
+	const today = localDate(now, timeZone);
+	const said = access.allowed ? await whatNext.of(house, runner, now, today) : null;
+	const next = said?.next?.outingId === outing.id ? said.next : null;
 	return {
 		isOpen: access.allowed,
 		onDate: outing.onDate,
-		unit: unitsOf(settings).speed,
+		unit,
+		next: next && nextPanel(next, unit),
 		...shownOuting(outing, pastSight(access))
 	};
 };

@@ -1,0 +1,70 @@
+import { talkEvidence } from '../guidance/ceiling/evidence.ts';
+import { learnedCeiling, type LearnedCeiling } from '../guidance/ceiling/learned-ceiling.ts';
+import type { Guidance } from '../guidance/guide.ts';
+import { nextTime, type NextTime } from '../guidance/next-time/next-time.ts';
+import type { LocalDate } from '../screening/types.ts';
+import type { Signed } from './auth.ts';
+import * as effortBands from './effort-bands.ts';
+import type { House } from './open-house.ts';
+import * as pains from './pains.ts';
+import * as pastOutings from './past-outings.ts';
+
+/** So many outings back nothing weighs any more. */
+const LOOKED_AT = 40;
+
+/** What a runner's past outings say about the next one. */
+export interface WhatNext {
+	/** The outing that it follows from, and what to do next time; null without one. */
+	readonly next: (NextTime & { readonly outingId: string }) | null;
+	/** Null where no pulse of the runner's own may be shown. */
+	readonly ceiling: LearnedCeiling | null;
+}
+
+type OpenGuidance = Extract<Guidance, { open: true }>;
+
+/**
+ * @param today the runner's own date
+ * @returns null while the gate is closed
+ * @throws VaultClosed, Unreadable
+ */
+export async function of(
+	house: House,
+	runner: Signed | null,
+	now: number,
+	today: LocalDate
+): Promise<WhatNext | null> {
+	const { access, guidance } = await effortBands.of(house, runner, now, today);
+	if (!access.allowed || !guidance.open || runner === null) return null;
+	const { database, vault } = house;
+	const all = await pastOutings.list(database, vault, runner.runnerId, LOOKED_AT);
+	const begun = all.filter(({ started }) => started !== null);
+	const painStands = await pains.stands(database, runner.runnerId);
+	return {
+		next: nextOf(begun, guidance, { today, painStands }),
+		ceiling: learnedCeiling(guidance, talkEvidence(begun, today))
+	};
+}
+
+function nextOf(
+	outings: readonly pastOutings.PastOuting[],
+	{ mayRun, settlingIn, phases, pulse }: OpenGuidance,
+	{ today, painStands }: { readonly today: LocalDate; readonly painStands: boolean }
+): WhatNext['next'] {
+	const [newest] = outings;
+	if (newest === undefined) return null;
+	const settles = settlingIn.kind === 'going-on';
+	const runsAreOpen = mayRun && !settles;
+	const highOf = (kind: 'steady-run' | 'brisk-walk') =>
+		pulse.kind === 'on' ? (phases.find((one) => one.kind === kind)?.pulse?.high.bpm ?? null) : null;
+	const next = nextTime(outings, {
+		today,
+		mayRaise: { 'steady-run': runsAreOpen, 'brisk-walk': !settles },
+		bandHighBpm: { 'steady-run': highOf('steady-run'), 'brisk-walk': highOf('brisk-walk') },
+		painStands,
+		// An urgent sign closes the gate until a doctor has lifted it.
+		signStands: false
+	});
+	// Whoever ran and may not run now is told nothing about runs.
+	const isAboutRuns = next.main === 'steady-run' && next.advice !== 'walk-only';
+	return isAboutRuns && !runsAreOpen ? null : { ...next, outingId: newest.id };
+}
