@@ -1,6 +1,7 @@
 import { talkEvidence } from '../guidance/ceiling/evidence.ts';
 import { learnedCeiling, type LearnedCeiling } from '../guidance/ceiling/learned-ceiling.ts';
 import type { Guidance } from '../guidance/guide.ts';
+import type { Hold } from '../guidance/next-time/asked.ts';
 import { nextTime, type NextTime } from '../guidance/next-time/next-time.ts';
 import type { LocalDate } from '../screening/types.ts';
 import type { Signed } from './auth.ts';
@@ -28,7 +29,7 @@ type OpenGuidance = Extract<Guidance, { open: true }>;
  * @throws VaultClosed, Unreadable
  */
 export async function of(
-	house: House,
+	house: Pick<House, 'database' | 'vault'>,
 	runner: Signed | null,
 	now: number,
 	today: LocalDate
@@ -39,26 +40,34 @@ export async function of(
 	const all = await pastOutings.list(database, vault, runner.runnerId, LOOKED_AT);
 	const begun = all.filter(({ started }) => started !== null);
 	const painStands = await pains.stands(database, runner.runnerId);
+	const careLimitBpm = access.pulse.careTeamLimitBpm;
 	return {
-		next: nextOf(begun, guidance, { today, painStands }),
+		next: nextOf(begun, guidance, { today, painStands, careLimitBpm }),
 		ceiling: learnedCeiling(guidance, talkEvidence(begun, today))
 	};
+}
+
+interface Now {
+	readonly today: LocalDate;
+	readonly painStands: boolean;
+	readonly careLimitBpm: number | null;
 }
 
 function nextOf(
 	outings: readonly pastOutings.PastOuting[],
 	{ mayRun, settlingIn, phases, pulse }: OpenGuidance,
-	{ today, painStands }: { readonly today: LocalDate; readonly painStands: boolean }
+	{ today, painStands, careLimitBpm }: Now
 ): WhatNext['next'] {
 	const [newest] = outings;
 	if (newest === undefined) return null;
 	const settles = settlingIn.kind === 'going-on';
 	const runsAreOpen = mayRun && !settles;
+	const held = holdOf(settles, careLimitBpm);
 	const highOf = (kind: 'steady-run' | 'brisk-walk') =>
 		pulse.kind === 'on' ? (phases.find((one) => one.kind === kind)?.pulse?.high.bpm ?? null) : null;
 	const next = nextTime(outings, {
 		today,
-		mayRaise: { 'steady-run': runsAreOpen, 'brisk-walk': !settles },
+		held: { 'steady-run': runsAreOpen ? held : 'no-runs', 'brisk-walk': held },
 		bandHighBpm: { 'steady-run': highOf('steady-run'), 'brisk-walk': highOf('brisk-walk') },
 		painStands,
 		// An urgent sign closes the gate until a doctor has lifted it.
@@ -67,4 +76,10 @@ function nextOf(
 	// Whoever ran and may not run now is told nothing about runs.
 	const isAboutRuns = next.main === 'steady-run' && next.advice !== 'walk-only';
 	return isAboutRuns && !runsAreOpen ? null : { ...next, outingId: newest.id };
+}
+
+/** Whether a limit of a care team is kept is theirs to judge, not ours from talk alone. */
+function holdOf(settles: boolean, careLimitBpm: number | null): Hold | null {
+	if (settles) return 'settling-in';
+	return careLimitBpm === null ? null : 'care-limit';
 }

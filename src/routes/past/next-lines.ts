@@ -12,6 +12,7 @@ import { decimal } from '$words/dates.ts';
 import { nextTimeWords as words, talkPulse } from '$words/next-time.ts';
 
 type Unit = 'mph' | 'km/h';
+type Gait = 'run' | 'walk';
 
 /** Where running begins, and where walking ends, km/h. */
 const SLOWEST_RUN = 5;
@@ -57,37 +58,41 @@ function nextLines(next: NextTime, unit: Unit): readonly string[] {
 }
 
 function adviceLine({ advice, main, speedKmh, inAll }: NextTime, unit: Unit): string {
-	const gait = main === 'steady-run' ? 'run' : 'walk';
-	const { easeBack, notchUp } = words.advice;
+	const gait: Gait = main === 'steady-run' ? 'run' : 'walk';
 	switch (advice) {
 		case 'questions':
 			return words.advice.questions;
 		case 'walk-only':
 			return words.advice.walkOnly;
-		case 'ease-back': {
-			if (speedKmh === null) return easeBack[gait];
-			const slower = notched(speedKmh, unit, -1);
-			if (gait === 'run' && slower < SLOWEST_RUN) return easeBack.shorter;
-			return easeBack.speed(speedText(slower, unit));
-		}
+		case 'ease-back':
+			return easeBackLine(gait, speedKmh, unit);
 		case 'longer-recovery':
 			return words.advice.longerRecovery[gait];
 		case 'next-step':
 			return words.advice.nextStep[gait];
-		case 'notch-up': {
-			const faster = speedKmh === null ? null : notched(speedKmh, unit, 1);
-			if (gait === 'walk' && faster !== null && faster > FASTEST_WALK) return notchUp.incline;
-			const where =
-				gait === 'run'
-					? notchUp[inAll ? 'allRuns' : 'lastRun']
-					: notchUp[inAll ? 'allWalks' : 'lastWalk'];
-			return faster === null ? where : `${where} ${notchUp.to(speedText(faster, unit))}`;
-		}
+		case 'notch-up':
+			return notchUpLine(gait, speedKmh, unit, inAll);
 		case 'step-back':
-			return words.advice.stepBack;
+			return words.advice.stepBack[gait];
 		case 'same':
 			return words.advice.same;
 	}
+}
+
+function easeBackLine(gait: Gait, speedKmh: number | null, unit: Unit): string {
+	const { easeBack } = words.advice;
+	if (speedKmh === null) return easeBack[gait];
+	const slower = notched(speedKmh, unit, -1);
+	if (gait === 'run' && slower < SLOWEST_RUN) return easeBack.shorter;
+	return easeBack.speed(speedText(slower, unit));
+}
+
+function notchUpLine(gait: Gait, speedKmh: number | null, unit: Unit, inAll: boolean): string {
+	const { notchUp } = words.advice;
+	const faster = speedKmh === null ? null : notched(speedKmh, unit, 1);
+	if (gait === 'walk' && faster !== null && faster > FASTEST_WALK) return notchUp.incline;
+	const where = notchUp[gait][inAll ? 'all' : 'last'];
+	return faster === null ? where : `${where} ${notchUp.to(speedText(faster, unit))}`;
 }
 
 /** Rounded once, here, half up. */

@@ -5,11 +5,15 @@ import { outingFacts, type OutingFacts } from './outing-facts.ts';
 /** An outing of a day. */
 export type DatedOuting = DoneOuting & { readonly onDate: LocalDate };
 
+/** Why nothing is raised, however an outing went. */
+export const holds = ['settling-in', 'care-limit', 'no-runs'] as const;
+export type Hold = (typeof holds)[number];
+
 /** What may be asked of somebody next. */
 export interface NextTimeRules {
 	readonly today: LocalDate;
-	/** Whether more may be asked at all: not while settling in, no run of whoever may only walk. */
-	readonly mayRaise: Readonly<Record<OutingFacts['main'], boolean>>;
+	/** What keeps from asking for more, of runs and of brisk walks; null for nothing. */
+	readonly held: Readonly<Record<OutingFacts['main'], Hold | null>>;
 	/** The upper edge of the band, of runs and of brisk walks; null where no pulse counts. */
 	readonly bandHighBpm: Readonly<Record<OutingFacts['main'], number | null>>;
 	readonly painStands: boolean;
@@ -46,5 +50,5 @@ export function mayRaise(asked: Asked): boolean {
 	const { seen, newest, rules } = asked;
 	const asPlanned = newest.ended?.how === 'finished' && newest.started?.hot === false;
 	const isWell = !seen.feltWrong && !hurt(newest);
-	return asPlanned && isWell && rules.mayRaise[seen.main] && !isLongAgo(asked);
+	return asPlanned && isWell && rules.held[seen.main] === null && !isLongAgo(asked);
 }

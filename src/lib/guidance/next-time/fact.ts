@@ -1,9 +1,12 @@
 import type { Effort } from '../../physiology/effort-scale.ts';
+import type { Hold } from './asked.ts';
 import type { TalkHeard } from './outing-facts.ts';
 
 /** Something about an outing that decides what comes next time. */
 export type Fact =
 	| { readonly kind: 'felt-wrong' | 'pain' | 'pain-stands' | 'hot' | 'ended-early' | 'no-end' }
+	/** Nothing is raised, however it went. */
+	| { readonly kind: 'held'; readonly why: Hold }
 	| { readonly kind: 'unfinished'; readonly count: number; readonly of: number }
 	/** How many phases talk broke off in. */
 	| { readonly kind: 'broke-off'; readonly phases: number }

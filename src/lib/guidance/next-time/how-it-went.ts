@@ -67,8 +67,10 @@ function shapeOf(outing: DatedOuting | undefined): string | null {
 }
 
 /** Why nothing is raised, where nothing was too much either. Two at least. */
-export function shortfalls({ seen, newest }: Asked): readonly Fact[] {
+export function shortfalls({ seen, newest, rules }: Asked): readonly Fact[] {
 	const facts: Fact[] = [];
+	const why = rules.held[seen.main];
+	if (why !== null) facts.push({ kind: 'held', why });
 	if (newest.started?.hot) facts.push({ kind: 'hot' });
 	if (hurt(newest)) facts.push({ kind: 'pain' });
 	if (newest.ended === null) facts.push({ kind: 'no-end' });

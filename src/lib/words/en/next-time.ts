@@ -1,3 +1,4 @@
+import type { Hold } from '$lib/guidance/next-time/asked.ts';
 import type { Fact } from '$lib/guidance/next-time/fact.ts';
 import type { TalkHeard } from '$lib/guidance/next-time/outing-facts.ts';
 import { wholePercent } from './dates.ts';
@@ -7,6 +8,30 @@ const talk: Record<TalkHeard, string> = {
 	'late-breaths': 'talk was comfortable, with breaths only in the last third of a run',
 	'early-breaths': 'talk was with breaths early, or in a walk',
 	'broke-off': 'talk broke off'
+};
+
+const happened = {
+	'felt-wrong': 'something felt wrong',
+	pain: 'you told about pain',
+	'pain-stands': 'you have not said that the pain is gone',
+	hot: 'it was a hot day',
+	'ended-early': 'the outing ended early',
+	'no-end': 'no end of the outing was written down'
+};
+
+const brokeOff = (phases: number) =>
+	phases === 1 ? 'talk broke off once' : `talk broke off in ${phases} parts`;
+const effort = (highest: number | null) =>
+	highest === null ? 'no effort was told' : `the highest effort was ${highest} of 10`;
+const answered = (parts: number, of: number) =>
+	parts === 0
+		? 'nothing was said about talk'
+		: `you said how talk was in ${parts} of ${of} main parts`;
+
+const held: Record<Hold, string> = {
+	'settling-in': 'nothing is raised while you are settling in',
+	'care-limit': 'with a limit from your care team nothing is raised here',
+	'no-runs': 'your result has walks and no runs'
 };
 
 /** What to do next time, and why. */
@@ -31,48 +56,48 @@ export const nextTimeWords = {
 			walk: 'The next step of your programme, at the same speed. Without a programme: a walk that is a little longer.'
 		},
 		notchUp: {
-			lastRun: 'One notch faster in the last run, and only there.',
-			allRuns: 'One notch faster in all runs.',
-			lastWalk: 'One notch faster in the last brisk walk.',
-			allWalks: 'One notch faster in the brisk walks.',
+			run: {
+				last: 'One notch faster in the last run, and only there.',
+				all: 'One notch faster in all runs.'
+			},
+			walk: {
+				last: 'One notch faster in the last brisk walk.',
+				all: 'One notch faster in the brisk walks.'
+			},
 			to: (speed: string) => `That is ${speed}.`,
 			incline: 'No faster walking: half a per cent more incline instead.'
 		},
-		stepBack: 'One step back: the outing before this one, or shorter runs.',
+		stepBack: {
+			run: 'One step back: the outing before this one, or shorter runs.',
+			walk: 'One step back: the outing before this one, or a shorter walk.'
+		},
 		same: 'The same again.'
 	},
 	because: (one: string, other: string) => `Because ${one}, and ${other}.`,
-	talkFirst: 'However it is planned: how you can talk comes first.',
+	talkFirst: 'Whatever is planned: how you can talk comes first.',
 	factOf(fact: Fact): string {
 		switch (fact.kind) {
 			case 'felt-wrong':
-				return 'something felt wrong';
 			case 'pain':
-				return 'you told about pain';
 			case 'pain-stands':
-				return 'you have not said that the pain is gone';
 			case 'hot':
-				return 'it was a hot day';
 			case 'ended-early':
-				return 'the outing ended early';
 			case 'no-end':
-				return 'no end of the outing was written down';
+				return happened[fact.kind];
+			case 'held':
+				return held[fact.why];
 			case 'unfinished':
 				return `${fact.count} of ${fact.of} main parts were not done to their end`;
 			case 'broke-off':
-				return fact.phases === 1 ? 'talk broke off once' : `talk broke off in ${fact.phases} parts`;
+				return brokeOff(fact.phases);
 			case 'effort':
-				return fact.effort === null
-					? 'no effort was told'
-					: `the highest effort was ${fact.effort} of 10`;
+				return effort(fact.effort);
 			case 'over-band':
 				return `your pulse was over your band in ${wholePercent(fact.share)} % of the measured time`;
 			case 'talk':
 				return talk[fact.talk];
 			case 'answered':
-				return fact.answered === 0
-					? 'nothing was said about talk'
-					: `you said how talk was in ${fact.answered} of ${fact.of} main parts`;
+				return answered(fact.answered, fact.of);
 			case 'times':
 				return `this outing went well ${fact.times} times`;
 			case 'gap':

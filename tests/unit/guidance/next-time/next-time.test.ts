@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { DatedOuting, NextTimeRules } from '$lib/guidance/next-time/asked.ts';
+import { holds, type DatedOuting, type NextTimeRules } from '$lib/guidance/next-time/asked.ts';
 import { nextTime } from '$lib/guidance/next-time/next-time.ts';
 import { nextAdvices } from '$lib/guidance/next-time/rows.ts';
 import { settleEntries } from '$lib/outing/settle-entries.ts';
@@ -11,7 +11,7 @@ import { doneOuting, type ToldPhase } from '../../outing/done-entries.ts';
 
 const open: NextTimeRules = {
 	today: '2026-11-25',
-	mayRaise: { 'steady-run': true, 'brisk-walk': true },
+	held: { 'steady-run': null, 'brisk-walk': null },
 	bandHighBpm: { 'steady-run': 140, 'brisk-walk': 130 },
 	painStands: false,
 	signStands: false
@@ -121,8 +121,16 @@ describe('next time', () => {
 	});
 
 	it('never asks for more where screening does not, after a hot day, or without a whole outing', () => {
-		const no = { 'steady-run': false, 'brisk-walk': false };
-		expect(of(runs(), { mayRaise: no })).toBe('same');
+		for (const why of holds) {
+			const { advice, because } = advise(runs(), {
+				held: { 'steady-run': why, 'brisk-walk': null }
+			});
+			expect(advice).toBe('same');
+			expect(because[0]).toEqual({ kind: 'held', why });
+		}
+		const walk = dated(doneOuting([{ kind: 'brisk-walk', answer: easy }]));
+		expect(of(walk)).toBe('notch-up');
+		expect(of(walk, { held: { 'steady-run': null, 'brisk-walk': 'settling-in' } })).toBe('same');
 		expect(of(runs([easy, easy, easy], { hot: true }))).toBe('same');
 		expect(of(runs([easy, easy, easy], { ended: 'early' }))).toBe('same');
 		expect(of(runs([easy, easy, easy], { ended: null }))).toBe('same');
