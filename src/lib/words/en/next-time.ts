@@ -19,6 +19,9 @@ const happened = {
 	'no-end': 'no end of the outing was written down'
 };
 
+type Happened = Extract<Fact, { kind: keyof typeof happened }>;
+const justHappened = (fact: Fact): fact is Happened => fact.kind in happened;
+
 const brokeOff = (phases: number) =>
 	phases === 1 ? 'talk broke off once' : `talk broke off in ${phases} parts`;
 const effort = (highest: number | null) =>
@@ -76,14 +79,8 @@ export const nextTimeWords = {
 	because: (one: string, other: string) => `Because ${one}, and ${other}.`,
 	talkFirst: 'Whatever is planned: how you can talk comes first.',
 	factOf(fact: Fact): string {
+		if (justHappened(fact)) return happened[fact.kind];
 		switch (fact.kind) {
-			case 'felt-wrong':
-			case 'pain':
-			case 'pain-stands':
-			case 'hot':
-			case 'ended-early':
-			case 'no-end':
-				return happened[fact.kind];
 			case 'held':
 				return held[fact.why];
 			case 'unfinished':
