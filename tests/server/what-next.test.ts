@@ -130,6 +130,17 @@ describe.each(DATABASES)('what past outings say about the next one, on %s', (typ
 		});
 	});
 
+	it('is nothing where a line of them cannot be read', async () => {
+		const mine = await runner();
+		await did(mine);
+		await here.database
+			.updateTable('past_entry')
+			.set({ sealed: 'not sealed by this house' })
+			.where('runner_id', '=', mine)
+			.execute();
+		expect(await of(mine)).toEqual({ next: null, ceiling: null });
+	});
+
 	it('is of their own outings alone', async () => {
 		const [mine, other] = [await runner(), await runner()];
 		await did(other);

@@ -43,6 +43,7 @@ export async function newest(
 ): Promise<PastOuting[]> {
 	const standing = (await days(database, runnerId)).filter(({ removedAt }) => removedAt === null);
 	const some = standing.slice(-atMost);
+	if (some.length === 0) return [];
 	const ids = some.map(({ id }) => id);
 	return done(some, await entriesOf(database, vault, runnerId, ids, note));
 }

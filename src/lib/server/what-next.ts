@@ -9,6 +9,7 @@ import * as effortBands from './effort-bands.ts';
 import type { House } from './open-house.ts';
 import * as pains from './pains.ts';
 import * as pastOutings from './past-outings.ts';
+import type { Missed, Note } from './readable.ts';
 
 /** So many outings back nothing weighs any more. */
 const LOOKED_AT = 40;
@@ -26,7 +27,7 @@ type OpenGuidance = Extract<Guidance, { open: true }>;
 /**
  * @param today the runner's own date
  * @returns null while the gate is closed
- * @throws VaultClosed, Unreadable
+ * @throws VaultClosed
  */
 export async function of(
 	house: Pick<House, 'database' | 'vault'>,
@@ -37,7 +38,11 @@ export async function of(
 	const { access, guidance } = await effortBands.of(house, runner, now, today);
 	if (!access.allowed || !guidance.open || runner === null) return null;
 	const { database, vault } = house;
-	const all = await pastOutings.list(database, vault, runner.runnerId, LOOKED_AT);
+	const missed: Missed[] = [];
+	const note: Note = (line) => missed.push(line);
+	const all = await pastOutings.newest(database, vault, runner.runnerId, LOOKED_AT, note);
+	// A line that cannot be read may have said that it was too much: then nothing is advised.
+	if (missed.length > 0) return { next: null, ceiling: null };
 	const begun = all.filter(({ started }) => started !== null);
 	const painStands = await pains.stands(database, runner.runnerId);
 	const careLimitBpm = access.pulse.careTeamLimitBpm;

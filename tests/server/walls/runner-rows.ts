@@ -244,6 +244,7 @@ export const runnerRows: readonly Row[] = [
 		pastOutings.append(to.db, to.vault, who.id, [begun(ANOTHER_RUN)], { now: NOW, timeZone: 'UTC' })
 	),
 	own('past-outings.list', [], (who, to) => pastOutings.list(to.db, to.vault, who.id)),
+	own('past-outings.newest', [], (who, to) => pastOutings.newest(to.db, to.vault, who.id, 5)),
 	own('past-outings.days', [], (who, to) => pastOutings.days(to.db, who.id)),
 	own('past-outings.of', null, (who, to) => pastOutings.of(to.db, to.vault, who.id, to.runId)),
 	own('past-outings.entriesOf', [], (who, to) =>
