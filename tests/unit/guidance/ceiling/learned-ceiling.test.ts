@@ -5,14 +5,15 @@ import { guide, type Guidance } from '$lib/guidance/guide.ts';
 import type { OpenAccess } from '$lib/guidance/pulse-basis.ts';
 import { closed } from '$lib/screening/closed-access.ts';
 import { emptyProfile } from '$lib/guidance/profile.ts';
-import { comfortable, doneOuting } from '../../outing/done-entries.ts';
+import type { TalkAnswer } from '$lib/outing/entry.ts';
+import { doneOuting } from '../../outing/done-entries.ts';
 import { measured, wideOpen } from '../open-accesses.ts';
 
 // Our own rules, no source.
 
 const strap = (bpm: number) => ({ bpm, source: 'chest-strap' }) as const;
 const counts = { afterPassage: true, secondsIntoPhase: 150, pulse: strap(140) } as const;
-const outing = (answer: Partial<typeof comfortable>, more: { hot?: boolean } = {}) => ({
+const outing = (answer: Partial<TalkAnswer>, more: { hot?: boolean } = {}) => ({
 	...doneOuting([{ kind: 'brisk-walk', seconds: 300, answer }], more),
 	onDate: '2026-11-20'
 });

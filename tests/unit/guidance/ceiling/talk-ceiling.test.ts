@@ -73,39 +73,48 @@ describe('a talk ceiling that is learned', () => {
 	function bySums(evidence: readonly OutingTalk[]) {
 		const prior = priorCeiling(resting, maximum);
 		let [total, first, second] = [0, 0, 0];
-		for (let z = -4; z <= 4; z += 0.1) {
+		for (const z of steps(-4, 4, 0.1)) {
 			const c = prior.bpm + z * prior.spreadBpm;
-			for (let g = 2; g <= 60; g += 3) {
-				for (let k = 0; k < 6; k++) {
-					const s = 3 * 5 ** (k / 5);
-					let likely = pdf(z) * pdf((g - 20) / 10);
-					for (const { answers } of evidence) {
-						let ofOuting = 0;
-						for (let d = -20; d <= 20; d += 1) {
-							let product = pdf(d / 5) / 5;
-							for (const { pulseBpm: h, talk } of answers) {
-								const fine = cdf((c + d - h) / s);
-								const over = cdf((h - c - d - g) / s);
-								const by = {
-									comfortable: fine,
-									'broke-off': over,
-									'with-breaths': 1 - fine - over
-								};
-								product *= 0.97 * Math.max(0, by[talk]) + 0.01;
-							}
-							ofOuting += product;
-						}
-						likely *= ofOuting;
-					}
-					total += likely;
-					first += likely * c;
-					second += likely * c * c;
-				}
-			}
+			const likely = pdf(z) * likelyAt(evidence, c);
+			total += likely;
+			first += likely * c;
+			second += likely * c * c;
 		}
 		const mean = first / total;
 		return { bpm: mean, spreadBpm: Math.sqrt(second / total - mean * mean) };
 	}
+
+	/** Of one ceiling, over all gaps and scatters. */
+	function likelyAt(evidence: readonly OutingTalk[], c: number): number {
+		let sum = 0;
+		for (const g of steps(2, 60, 3)) {
+			for (const s of steps(0, 5, 1).map((k) => 3 * 5 ** (k / 5))) {
+				const each = evidence.map(({ answers }) => ofOuting(answers, c, g, s));
+				sum += each.reduce((product, one) => product * one, pdf((g - 20) / 10));
+			}
+		}
+		return sum;
+	}
+
+	/** Of the answers of one outing, over all shifts of a day. */
+	function ofOuting(answers: OutingTalk['answers'], c: number, g: number, s: number): number {
+		let sum = 0;
+		for (const d of steps(-20, 20, 1)) {
+			sum += answers.reduce(
+				(product, { pulseBpm: h, talk }) => {
+					const fine = cdf((c + d - h) / s);
+					const over = cdf((h - c - d - g) / s);
+					const by = { comfortable: fine, 'broke-off': over, 'with-breaths': 1 - fine - over };
+					return product * (0.97 * Math.max(0, by[talk]) + 0.01);
+				},
+				pdf(d / 5) / 5
+			);
+		}
+		return sum;
+	}
+
+	const steps = (from: number, to: number, by: number) =>
+		Array.from({ length: Math.floor((to - from) / by + 1e-9) + 1 }, (_, nth) => from + nth * by);
 
 	it('is what plain sums over the same model give', () => {
 		for (const evidence of [
