@@ -18,7 +18,7 @@ export default defineConfig({
 	retries: 1,
 	// A walk over every page of the desk takes a minute on a machine that is busy with another. What
 	// hangs is told by the step that waits, not by the whole.
-	timeout: 180_000,
+	timeout: 300_000,
 	expect: { timeout: 15_000 },
 	reporter: [['line'], ['json', { outputFile: '../reports/journeys.json' }]],
 	use: {
