@@ -42,7 +42,8 @@ const NOT_A_RUNNERS = new Set([
 	...['coach', 'coach_invitation', 'group_coach', 'running_group'],
 	...['group_invitation', 'group_outing', 'attendance'],
 	...['band_setting', 'band_doubt', 'advice_confirmation'],
-	...['outing_plan_version', 'programme', 'planned_outing', 'hot_day', 'member_step']
+	...['outing_plan_version', 'programme', 'planned_outing', 'hot_day', 'member_step'],
+	'member_step_change'
 ]);
 
 /** Puts a row of this runner into every table that can hold one. */
@@ -344,6 +345,7 @@ describe.each(DATABASES)('an account on %s', (type) => {
 			bandDoubts: [],
 			ownOutings: [],
 			programmeSteps: [],
+			programmeStepChanges: [],
 			wellAgain: [],
 			walks: [],
 			outings: [],

@@ -42,6 +42,7 @@ const FILLED = [
 	'advice',
 	'attendance',
 	'member_step',
+	'member_step_change',
 	'outing_plan',
 	'outing_plan_version',
 	'past_entry',

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { Coach } from '$lib/server/coaches.ts';
+import { placeOf } from '$lib/server/member-place.ts';
 import * as memberSteps from '$lib/server/member-steps.ts';
 import * as plannedOutings from '$lib/server/planned-outings.ts';
 import * as programmes from '$lib/server/programmes.ts';
@@ -170,5 +172,42 @@ describe.each(DATABASES)('the programme of a group on %s', (type) => {
 		await expect(set(0.5)).rejects.toThrow(RangeError);
 		expect(await set(0)).toBe('set');
 		expect(await steps()).toEqual([]);
+		const history = await memberSteps.history(
+			here.database,
+			at.coach.coachId,
+			at.groupId,
+			memberId
+		);
+		expect(history.map(({ outingsAhead }) => outingsAhead)).toEqual([0, -2, -1]);
+		expect(await memberSteps.changesOfRunner(here.database, runnerId)).toEqual(
+			history.toReversed()
+		);
+	});
+
+	it('tells whoever changes a step second, and keeps nothing of theirs', async () => {
+		const at = await led();
+		const { memberId } = await join(here, at.groupId);
+		await make(at);
+		const helper = await makeHelper(here, at.groupId);
+		const place = async () =>
+			(await placeOf(here.database, at.coach.coachId, at.groupId, memberId, '2026-11-25')) ??
+			expect.fail('no place');
+		const { programmeId, history } = await place();
+		const seen = { programmeId, changes: history.length };
+		const set = (coach: Coach, outingsAhead: number) =>
+			memberSteps.set(here.database, coach, at.groupId, { memberId, outingsAhead, seen }, NOW);
+		const both = await Promise.all([set(at.coach, 1), set(helper, -1)]);
+		expect(both.toSorted()).toEqual(['changed-meanwhile', 'set']);
+		const { outingsAheadSet, history: after } = await place();
+		expect(outingsAheadSet).toBe(both[0] === 'set' ? 1 : -1);
+		expect(after.map(({ setByName }) => setByName)).toEqual([
+			both[0] === 'set' ? 'Odile Marr' : 'Bram Holt'
+		]);
+		// Of a programme that another one took the place of, too.
+		await make(at);
+		const again = { memberId, outingsAhead: 1, seen: { programmeId, changes: 0 } };
+		expect(await memberSteps.set(here.database, at.coach, at.groupId, again, NOW)).toBe(
+			'changed-meanwhile'
+		);
 	});
 });

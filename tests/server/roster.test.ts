@@ -3,7 +3,10 @@ import * as attendance from '$lib/server/attendance.ts';
 import * as consents from '$lib/server/consents.ts';
 import * as events from '$lib/server/events.ts';
 import * as groups from '$lib/server/groups.ts';
+import * as memberSteps from '$lib/server/member-steps.ts';
 import * as memberships from '$lib/server/memberships.ts';
+import * as plannedOutings from '$lib/server/planned-outings.ts';
+import * as programmes from '$lib/server/programmes.ts';
 import * as readings from '$lib/server/readings.ts';
 import * as roster from '$lib/server/roster.ts';
 import * as screenings from '$lib/server/screenings.ts';
@@ -11,6 +14,7 @@ import { openVault, type Vault } from '$lib/server/vault.ts';
 import { enter, join, makeCoach, makeGroup, makeHelper, nameAlone } from './coached-group.ts';
 import { DATABASES, DAY, freshKey, inHouse, MINUTE, NOW } from './in-house.ts';
 import { screened, ZONE } from './sample.ts';
+import { plainWishes, unevenRuns } from './sample-outing.ts';
 
 /** Changes to the answers of an active adult of 34 with nothing flagged. Invented. */
 const LEADS_TO = {
@@ -188,6 +192,41 @@ describe.each(DATABASES)('the roster on %s', (type) => {
 		const one = await queriesFor(1);
 		expect(one).toBeGreaterThan(5);
 		expect(await queriesFor(30)).toBe(one);
+	});
+
+	it('has the next outing of each at their own step, read as often for many as for few', async () => {
+		const at = await led();
+		const { id } = at.group;
+		const { memberId } = await join(here, id, LEADS_TO.mayRun, 'Ines');
+		await join(here, id, LEADS_TO.mayWalk, 'Tobias');
+		const next = async (vault?: Vault) =>
+			Object.fromEntries((await look(at, NOW, vault)).map((row) => [row.name, row.nextOuting]));
+		expect(await next()).toEqual({ Ines: null, Tobias: null });
+		const days = ['2026-11-23', '2026-11-26', '2026-11-30'];
+		const planned = days.map((onDate, index) => ({
+			number: index + 1,
+			week: 1,
+			onDate,
+			outing: { ...unevenRuns, name: `Outing ${index + 1}` }
+		}));
+		const words = { inputs: plainWishes, startsOn: days[0]!, weekdays: [1, 4], holidays: [] };
+		await programmes.make(here.database, at.coach, id, { words, planned }, NOW);
+		const step = { memberId, outingsAhead: -1 };
+		await memberSteps.set(here.database, at.coach, id, step, NOW);
+		expect(await next()).toEqual({
+			Ines: { onDate: days[1], name: 'Outing 1', outingsAhead: -1 },
+			Tobias: { onDate: days[1], name: 'Outing 2', outingsAhead: 0 }
+		});
+		// An outing by itself is nobody's step.
+		const alone = { onDate: '2026-11-25', outing: { ...unevenRuns, name: 'By the canal' } };
+		await plannedOutings.plan(here.database, at.coach.coachId, id, alone);
+		expect((await next())['Ines']).toEqual({
+			onDate: '2026-11-25',
+			name: 'By the canal',
+			outingsAhead: 0
+		});
+		await here.database.updateTable('planned_outing').set({ outing: '{' }).execute();
+		expect(await next()).toEqual({ Ines: null, Tobias: null });
 	});
 
 	it('is empty for a coach of another group, and nothing is written', async () => {

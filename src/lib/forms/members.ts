@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { oneOf, phoneNumber, rowId, textUpTo, ticked } from './fields.ts';
+import { oneOf, phoneNumber, rowId, textUpTo, ticked, wholeNumber } from './fields.ts';
 import { personName } from './person-name.ts';
 
 export const memberForm = z.object({ name: personName });
@@ -14,6 +14,13 @@ export const removeMemberForm = z.object({ sure: ticked });
 export const attendanceForm = z.object({
 	member: rowId,
 	here: oneOf(['yes', 'no'])
+});
+
+/** At which outing of the programme somebody stands, and what was seen of it. */
+export const stepForm = z.object({
+	to: wholeNumber({ low: 1, high: 1000 }),
+	programme: rowId,
+	changes: wholeNumber({ low: 0, high: 1_000_000 })
 });
 
 /** A press about one of the runner's own groups. */

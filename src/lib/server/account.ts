@@ -57,6 +57,7 @@ export async function exportAll(
 		bandDoubts: await bandDoubts.ofRunner(database, runnerId),
 		ownOutings: await outingPlans.list(database, { runnerId }, note),
 		programmeSteps: await memberSteps.ofRunner(database, runnerId),
+		programmeStepChanges: await memberSteps.changesOfRunner(database, runnerId),
 		wellAgain: await wellAgain.list(database, runnerId),
 		walks: await walks.list(database, runnerId),
 		outings: await pastOutings.days(database, runnerId),

@@ -38,7 +38,8 @@ export async function forRunner(
  * they stood in its programme. No page shows it any more from the moment of leaving.
  */
 export async function forgetOfGone(database: Kysely<Database>): Promise<void> {
-	for (const table of ['band_setting', 'band_doubt', 'member_step'] as const) {
+	const tables = ['band_setting', 'band_doubt', 'member_step', 'member_step_change'] as const;
+	for (const table of tables) {
 		await database
 			.deleteFrom(table)
 			.where('member_id', 'in', ({ selectFrom }) =>

@@ -1,6 +1,7 @@
 import type { Kysely } from 'kysely';
 import { runnerOuting } from '../guidance/runner-outing.ts';
 import type { Outing } from '../outing/outing.ts';
+import { ownPlace } from '../outing/programme/own-place.ts';
 import type { LocalDate } from '../screening/types.ts';
 import type { Signed } from './auth.ts';
 import type { Database } from './database/tables.ts';
@@ -101,12 +102,13 @@ async function outingsAt(
 		.execute();
 	return ({ programme_id, number, outings_ahead }) => {
 		if (number === null || !outings_ahead) return null;
-		const own = numbered.filter((one) => one.programme_id === programme_id);
-		const numbers = own.flatMap((one) => one.number ?? []);
-		const wanted = number + outings_ahead;
-		const nearest = Math.min(Math.max(wanted, numbers[0] ?? 1), numbers.at(-1) ?? number);
-		const found = own.findLast((one) => one.number === nearest);
+		const own = numbered.flatMap((one) =>
+			one.programme_id === programme_id && one.number !== null
+				? [{ number: one.number, outing: one.outing }]
+				: []
+		);
+		const found = ownPlace(own, number, outings_ahead);
 		if (!found) return null;
-		return { number: nearest, outing: outingOf(found.outing, 'planned_outing') };
+		return { number: found.number, outing: outingOf(found.outing, 'planned_outing') };
 	};
 }

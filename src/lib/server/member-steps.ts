@@ -1,7 +1,9 @@
+import { randomUUID } from 'node:crypto';
 import type { Kysely, Selectable } from 'kysely';
 import * as audit from './audit.ts';
 import type { Coach } from './coaches.ts';
 import type { Database } from './database/tables.ts';
+import * as groups from './groups.ts';
 import * as members from './members.ts';
 
 /** Where a member stands in the group's programme. */
@@ -50,22 +52,68 @@ export async function ofRunner(
 	return rows.map(stepOf);
 }
 
+/** Every change of a member's step in the programme that the group follows, newest first. */
+export async function history(
+	database: Kysely<Database>,
+	coachId: string,
+	groupId: string,
+	memberId: string
+): Promise<MemberStep[]> {
+	const rows = await database
+		.selectFrom('member_step_change')
+		.innerJoin('programme', 'programme.id', 'member_step_change.programme_id')
+		.innerJoin('group_coach', 'group_coach.group_id', 'programme.group_id')
+		.where('group_coach.coach_id', '=', coachId)
+		.where('programme.group_id', '=', groupId)
+		.where('programme.ended_at', 'is', null)
+		.where('member_step_change.member_id', '=', memberId)
+		.selectAll('member_step_change')
+		.orderBy('set_at', 'desc')
+		.execute();
+	return rows.map(stepOf);
+}
+
+/** The same of a runner in all programmes, for the runner's own data file. */
+export async function changesOfRunner(
+	database: Kysely<Database>,
+	runnerId: string
+): Promise<MemberStep[]> {
+	const rows = await database
+		.selectFrom('member_step_change')
+		.innerJoin('member', 'member.id', 'member_step_change.member_id')
+		.where('member.runner_id', '=', runnerId)
+		.selectAll('member_step_change')
+		.orderBy('set_at')
+		.orderBy('member_id')
+		.execute();
+	return rows.map(stepOf);
+}
+
+/** What a coach saw of a member's step before setting another one. */
+export interface SeenStep {
+	readonly programmeId: string;
+	/** How often it had been changed. */
+	readonly changes: number;
+}
+
 /**
  * Puts a member at another place of the programme than the group; zero puts them back. Whoever leads
  * may. The runner finds it in their own list of what happened.
+ * @param words.seen where they stood when the coach looked; left out, wherever they stand
  * @throws RangeError for what is no whole number of outings of a programme
  */
 export async function set(
 	database: Kysely<Database>,
 	coach: Pick<Coach, 'coachId' | 'name'>,
 	groupId: string,
-	{ memberId, outingsAhead }: Pick<MemberStep, 'memberId' | 'outingsAhead'>,
+	{ memberId, outingsAhead, seen }: StepWords,
 	now: number
-): Promise<'set' | 'not-found'> {
+): Promise<'set' | 'changed-meanwhile' | 'not-found'> {
 	if (!Number.isInteger(outingsAhead) || Math.abs(outingsAhead) > FARTHEST_STEP) {
 		throw new RangeError('set requires whole outings of a programme');
 	}
 	return database.transaction().execute(async (step) => {
+		await groups.hold(step, groupId);
 		const member = await members.find(step, coach.coachId, groupId, memberId);
 		const programme = await step
 			.selectFrom('programme')
@@ -75,7 +123,14 @@ export async function set(
 			.executeTakeFirst();
 		if (member === null || programme === undefined) return 'not-found';
 		const at = { programme_id: programme.id, member_id: memberId };
-		const words = { outings_ahead: outingsAhead, set_at: now, set_by_name: coach.name };
+		const changes = await changesAt(step, at);
+		if (seen !== undefined) {
+			const isSame = seen.changes === changes.length;
+			if (seen.programmeId !== programme.id || !isSame) return 'changed-meanwhile';
+		}
+		// Two changes never have the same time, so one of them is the newest.
+		const setAt = Math.max(now, (changes[0]?.set_at ?? 0) + 1);
+		const words = { outings_ahead: outingsAhead, set_at: setAt, set_by_name: coach.name };
 		if (outingsAhead === 0) {
 			await step
 				.deleteFrom('member_step')
@@ -91,6 +146,10 @@ export async function set(
 				)
 				.execute();
 		}
+		await step
+			.insertInto('member_step_change')
+			.values({ ...at, ...words, id: randomUUID() })
+			.execute();
 		if (member.runnerId !== null) {
 			await audit.record(step, member.runnerId, now, 'step.set', { groupId, outingsAhead });
 		}
@@ -98,7 +157,27 @@ export async function set(
 	});
 }
 
-function stepOf(row: Selectable<Database['member_step']>): MemberStep {
+type StepWords = Pick<MemberStep, 'memberId' | 'outingsAhead'> & { readonly seen?: SeenStep };
+
+async function changesAt(
+	step: Kysely<Database>,
+	at: Pick<Database['member_step_change'], 'programme_id' | 'member_id'>
+) {
+	return step
+		.selectFrom('member_step_change')
+		.select('set_at')
+		.where('programme_id', '=', at.programme_id)
+		.where('member_id', '=', at.member_id)
+		.orderBy('set_at', 'desc')
+		.execute();
+}
+
+type StepRow = Pick<
+	Selectable<Database['member_step']>,
+	'member_id' | 'outings_ahead' | 'set_at' | 'set_by_name'
+>;
+
+function stepOf(row: StepRow): MemberStep {
 	return {
 		memberId: row.member_id,
 		outingsAhead: row.outings_ahead,

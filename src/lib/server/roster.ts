@@ -7,6 +7,7 @@ import * as attendance from './attendance.ts';
 import type { Database } from './database/tables.ts';
 import * as groupDays from './group-days.ts';
 import * as members from './members.ts';
+import * as nextOutings from './next-outings.ts';
 import * as readings from './readings.ts';
 import { standings } from './standing.ts';
 import type { Vault } from './vault.ts';
@@ -18,11 +19,21 @@ export interface RosterRow {
 	readonly name: string;
 	readonly state: RosterState;
 	readonly next: NextStep;
+	/** The group's next outing at the runner's own step; null where none is planned. */
+	readonly nextOuting: NextOuting | null;
 	readonly isHereToday: boolean;
 	/** The last day on which they were there or did the group's outing, or null. */
 	readonly lastOutingOn: LocalDate | null;
 	/** Whether there is somebody to ask for an emergency contact. */
 	readonly shares: boolean;
+}
+
+/** What somebody on the list does next with the group. */
+export interface NextOuting {
+	readonly onDate: LocalDate;
+	readonly name: string;
+	/** Outings behind the group below zero, ahead of it above. */
+	readonly outingsAhead: number;
 }
 
 /**
@@ -71,7 +82,9 @@ async function look(
 	const isHere = new Set(here.map(({ memberId }) => memberId));
 	const last = await attendance.byMember(database, coach.coachId, group.id);
 	const lastByPhone = await groupDays.lastByMember(database, coach.coachId, group.id);
+	const nextOf = await nextOutings.ofMembers(database, coach.coachId, group.id, today);
 	return present.map((member) => {
+		const own = nextOf(member.id);
 		const [runnerId] = sharedRunner(member);
 		const state: RosterState =
 			runnerId === undefined
@@ -82,6 +95,11 @@ async function look(
 			name: member.name,
 			state,
 			next: nextStep(state),
+			nextOuting: own && {
+				onDate: own.onDate,
+				name: own.outing.name,
+				outingsAhead: own.outingsAhead
+			},
 			isHereToday: isHere.has(member.id),
 			lastOutingOn: later(last.get(member.id)?.lastOn, lastByPhone.get(member.id)),
 			shares: runnerId !== undefined

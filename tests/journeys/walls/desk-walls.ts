@@ -107,6 +107,7 @@ export const deskWalls: Walls = {
 	'/coach/[group]/members/[member]': {
 		page: leads(),
 		'?/rename': leads({ sends: () => ({ name: 'Somebody else' }) }),
+		'?/step': leads({ sends: ({ programme }) => ({ programme, to: 2, changes: 0 }) }),
 		'?/remove': decides({ sends: sure })
 	},
 	'/coach/[group]/members/[member]/bands': {

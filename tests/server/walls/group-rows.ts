@@ -14,7 +14,9 @@ import * as groupOutings from '$lib/server/group-outings.ts';
 import * as groups from '$lib/server/groups.ts';
 import * as hotDays from '$lib/server/hot-days.ts';
 import * as memberBands from '$lib/server/member-bands.ts';
+import { placeOf } from '$lib/server/member-place.ts';
 import * as memberSteps from '$lib/server/member-steps.ts';
+import * as nextOutings from '$lib/server/next-outings.ts';
 import * as members from '$lib/server/members.ts';
 import * as nameImport from '$lib/server/name-import.ts';
 import * as outingPlans from '$lib/server/outing-plans.ts';
@@ -272,6 +274,19 @@ export const groupRows: readonly Row[] = [
 		programmes.end(to.db, who.id, to.at.groupId, NOW)
 	),
 	leads('member-steps.list', [], (who, to) => memberSteps.list(to.db, who.id, to.at.groupId)),
+	leads('member-steps.history', [], (who, to) =>
+		memberSteps.history(to.db, who.id, to.at.groupId, to.at.memberId)
+	),
+	leads('member-place.placeOf', null, (who, to) =>
+		placeOf(to.db, who.id, to.at.groupId, to.at.memberId, '2026-12-03')
+	),
+	leads(
+		'next-outings.ofMembers',
+		null,
+		async (who, to) =>
+			(await nextOutings.ofMembers(to.db, who.id, to.at.groupId, '2026-12-03'))(to.at.memberId),
+		{ gets: expect.objectContaining({ onDate: '2026-12-03', number: 1 }) }
+	),
 	leads('member-steps.set', 'not-found', (who, to) =>
 		memberSteps.set(
 			to.db,

@@ -21,6 +21,8 @@ export const noPerson: Readonly<Record<string, 'inner' | (string & {})>> = {
 	'members.add': 'inner',
 	'members.isPresent': 'inner',
 	'memberships.stopSharing': 'inner',
+	'next-outings.nextDay': 'inner',
+	'next-outings.ownNext': 'inner',
 	'outing-plan-rows.changedBy': 'inner',
 	'outing-plan-rows.held': 'inner',
 	'outing-plan-rows.mayHold': 'inner',

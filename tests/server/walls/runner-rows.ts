@@ -322,6 +322,7 @@ export const runnerRows: readonly Row[] = [
 		{ gets: [expect.objectContaining({ outing: unevenRuns })] }
 	),
 	own('member-steps.ofRunner', [], (who, to) => memberSteps.ofRunner(to.db, who.id)),
+	own('member-steps.changesOfRunner', [], (who, to) => memberSteps.changesOfRunner(to.db, who.id)),
 
 	// Groups, from the runner's side.
 	own('memberships.list', NOTHING_OF_THEIRS, (who, to) => memberships.list(to.db, who.id)),

@@ -71,4 +71,13 @@ export interface OutingTables {
 		set_at: Milliseconds;
 		set_by_name: string;
 	};
+	/** Every change of a step, those back to the group included. */
+	member_step_change: {
+		id: string;
+		programme_id: string;
+		member_id: string;
+		outings_ahead: number;
+		set_at: Milliseconds;
+		set_by_name: string;
+	};
 }

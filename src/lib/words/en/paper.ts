@@ -49,7 +49,7 @@ export const paper = {
 			talk: (date: string) => `may run, by talk, until ${date}`,
 			walk: (date: string) => `may walk until ${date}`
 		},
-		short: (longest: string, result: string) => `runs of ${longest} at most for now; ${result}`,
+		short: (longest: string, result: string) => `runs of ${longest} at most; ${result}`,
 		settling: (date: string, until: string) =>
 			`walking only until ${date} at least; result until ${until}`,
 		printedOn: (date: string) => `Printed on ${date}`,

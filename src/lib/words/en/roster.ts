@@ -64,6 +64,7 @@ export const roster = {
 			: days === 1
 				? `ends on ${date}, one day left`
 				: `ends on ${date}, ${days} days left`,
+	nextOuting: (name: string, date: string) => `${name}, on ${date}`,
 	never: '–',
 	here: 'Here',
 	mark: (name: string) => `${name} is here`,
@@ -143,7 +144,7 @@ export const memberPage = {
 	today: 'Today',
 	pulseOn: 'Pulse numbers are on.',
 	pulseOff: 'Pulse numbers are off: go by talk.',
-	next: (step: string) => `Next: ${step}.`,
+	next: 'Next',
 	nameAlone: 'Nobody has joined under this name yet.',
 	added: (date: string) => `On the list since ${date}.`,
 	joined: (date: string) => `Joined on ${date}.`,

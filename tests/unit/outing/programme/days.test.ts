@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { addDays, daysBetween } from '$lib/calendar/local-date.ts';
 import { weekdayOf } from '$lib/calendar/weekday.ts';
 import { checkDays, type ProgrammeDays } from '$lib/outing/programme/days.ts';
+import { ownPlace } from '$lib/outing/programme/own-place.ts';
 import { planAhead } from '$lib/outing/programme/plan-ahead.ts';
 import { ownNumber, standAfter, type Happened } from '$lib/outing/programme/stand.ts';
 import { plainWishes, weeksOf } from './any-wishes.ts';
@@ -209,6 +210,18 @@ describe('where a group stands', () => {
 		expect(() => standAfter(weeks, [{ number: 49, state: 'done', onDate: today }])).toThrow(
 			RangeError
 		);
+	});
+
+	test('the outing of a runner elsewhere is that of its number, as it was planned last', () => {
+		const numbered = [
+			{ number: 1, name: 'first' },
+			{ number: 1, name: 'again' },
+			{ number: 2, name: 'second' }
+		];
+		expect(ownPlace(numbered, 2, -1)).toEqual({ number: 1, name: 'again' });
+		expect(ownPlace(numbered, 2, -80)).toEqual({ number: 1, name: 'again' });
+		expect(ownPlace(numbered, 1, 80)).toEqual({ number: 2, name: 'second' });
+		expect(ownPlace([], 1, 0)).toBe(null);
 	});
 
 	test('a runner may stand elsewhere; the programme begins and ends for them too', () => {
