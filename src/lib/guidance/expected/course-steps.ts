@@ -89,7 +89,11 @@ export function courseSteps(course: Course, outing: Outing): CourseSteps {
 	return { kind: 'steps', steps, phases };
 }
 
-function asDone({ runs, longestRunSeconds }: Course, outing: Outing): Outing {
+/** An outing as a runner does it: walked, or with runs that are short for now. */
+export function asDone(
+	{ runs, longestRunSeconds }: Pick<Course, 'runs' | 'longestRunSeconds'>,
+	outing: Outing
+): Outing {
 	if (!runs) return walkingOuting(outing);
 	return longestRunSeconds === null ? outing : shortenRuns(outing, longestRunSeconds);
 }

@@ -12,6 +12,8 @@ export interface Asked {
 	readonly sorts: readonly OutingPhase[];
 	/** Which of the sorts each phase is of. */
 	readonly sortOf: readonly number[];
+	/** When each phase begins, from the start of the outing. */
+	readonly startSeconds: readonly number[];
 }
 
 /**
@@ -19,7 +21,8 @@ export interface Asked {
  * out many times a second under a hand that drags. With all that is known of each phase: courseSteps.
  */
 export interface CourseWay {
-	readonly phases: readonly OutingPhase[];
+	/** The outing as this runner does it. */
+	readonly asked: Asked;
 	/** For each phase where the pulse would settle, and the upper edge of the runner's band. */
 	readonly steady: Float64Array;
 	readonly upper: Float64Array;
@@ -39,15 +42,18 @@ export function askedOf(outing: Outing): Asked {
 		known.set(asks, nth);
 		return nth;
 	});
-	return { phases, sorts, sortOf };
+	let seconds = 0;
+	const startSeconds = phases.map((phase) => (seconds += phase.seconds) - phase.seconds);
+	return { phases, sorts, sortOf, startSeconds };
 }
 
 /**
  * An illustration. Null where a phase asks for more than any estimate.
  *
- * @param asked the outing as this runner does it, walked where they walk
+ * @param asked the outing as this runner does it: see asDone
  */
-export function courseWay(course: Course, { phases, sorts, sortOf }: Asked): CourseWay | null {
+export function courseWay(course: Course, asked: Asked): CourseWay | null {
+	const { phases, sorts, sortOf } = asked;
 	const runner = sharesOf(course);
 	const ofSort: { readonly steady: number; readonly upper: number }[] = [];
 	for (const phase of sorts) {
@@ -61,10 +67,10 @@ export function courseWay(course: Course, { phases, sorts, sortOf }: Asked): Cou
 	const edges = new Float64Array(phases.length + 1);
 	edges[0] = START_SHARE;
 	for (let nth = 0; nth < phases.length; nth++) {
-		const asked = ofSort[sortOf[nth]!]!;
-		steady[nth] = asked.steady;
-		upper[nth] = asked.upper;
-		edges[nth + 1] = pulseAfter(edges[nth]!, asked.steady, phases[nth]!.seconds);
+		const one = ofSort[sortOf[nth]!]!;
+		steady[nth] = one.steady;
+		upper[nth] = one.upper;
+		edges[nth + 1] = pulseAfter(edges[nth]!, one.steady, phases[nth]!.seconds);
 	}
-	return { phases, steady, upper, edges };
+	return { asked, steady, upper, edges };
 }

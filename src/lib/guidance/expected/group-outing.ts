@@ -1,8 +1,8 @@
-import type { Outing } from '../../outing/outing.ts';
-import { walkingOuting } from '../../outing/walking-outing.ts';
+import { phasesOf, type Outing } from '../../outing/outing.ts';
 import type { Course, NoCourse } from './course.ts';
-import { askedOf, courseWay } from './course-way.ts';
-import { medianCurve, type GroupPoint } from './median-curve.ts';
+import { asDone } from './course-steps.ts';
+import { askedOf, courseWay, type Asked } from './course-way.ts';
+import { medianCurve, momentsOf, type GroupPoint } from './median-curve.ts';
 import { whatToChange, type Change } from './what-to-change.ts';
 
 /** A group through an outing. An illustration. */
@@ -29,14 +29,21 @@ export function groupOuting(
 	everySeconds: number
 ): GroupOuting {
 	const notDrawn = { closed: 0, 'pulse-off': 0, 'pulse-not-known': 0, 'over-reserve': 0 };
-	const [asked, walked] = [askedOf(outing), askedOf(walkingOuting(outing))];
+	const known = new Map<string, Asked>();
+	/** The outing as these runners do it, told apart once for all who do it alike. */
+	const askedBy = (course: Course): Asked => {
+		const alike = course.runs ? `${course.longestRunSeconds}` : 'walks';
+		const asked = known.get(alike) ?? askedOf(asDone(course, outing));
+		known.set(alike, asked);
+		return asked;
+	};
 	let walkInstead = 0;
 	const ways = courses.flatMap((course) => {
 		if (course.kind === 'no-course') {
 			notDrawn[course.why] += 1;
 			return [];
 		}
-		const way = courseWay(course, course.runs ? asked : walked);
+		const way = courseWay(course, askedBy(course));
 		if (way === null) {
 			notDrawn['over-reserve'] += 1;
 			return [];
@@ -48,7 +55,7 @@ export function groupOuting(
 		drawn: ways.length,
 		walkInstead,
 		notDrawn,
-		points: medianCurve(ways, everySeconds),
+		points: medianCurve(ways, momentsOf(phasesOf(outing), everySeconds)),
 		changes: whatToChange(outing, ways)
 	};
 }

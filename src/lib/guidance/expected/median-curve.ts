@@ -10,39 +10,53 @@ export interface GroupPoint {
 	readonly high: number;
 }
 
+/** Every so many seconds from zero, and the end of each phase, where the pulse turns. */
+export function momentsOf(
+	phases: readonly { readonly seconds: number }[],
+	everySeconds: number
+): readonly number[] {
+	if (!(everySeconds > 0)) throw new RangeError('momentsOf requires an interval above 0 s');
+	const moments: number[] = [];
+	let [end, next] = [0, 0];
+	for (const { seconds } of phases) {
+		end += seconds;
+		for (; next < end; next += everySeconds) moments.push(next);
+		moments.push(end);
+		if (next === end) next += everySeconds;
+	}
+	return moments;
+}
+
 /**
- * The middle of a group through an outing and the range of two in three of them, at every so many
- * seconds from zero and at the end of each phase, where the pulse turns. Half and the edges are taken between neighbours where no runner
- * stands there. An illustration.
+ * The middle of a group through an outing and the range of two in three of them. Half and the edges
+ * are taken between neighbours where no runner stands there. An illustration.
  *
- * @param ways of each runner, all of the same lengths
+ * @param ways of each runner, all as long as the outing
+ * @param moments seconds from its start, rising
  */
 export function medianCurve(
 	ways: readonly CourseWay[],
-	everySeconds: number
+	moments: readonly number[]
 ): readonly GroupPoint[] {
-	const phases = ways[0]?.phases ?? [];
-	if (phases.length === 0) return [];
+	if (ways.length === 0) return [];
 	const shares = new Float64Array(ways.length);
 	const order = Uint32Array.from(ways.keys());
-	const points: GroupPoint[] = [];
-	const add = (seconds: number, phase: number, secondsInto: number) => {
+	const places = new Map(ways.map(({ asked }) => [asked, { phase: 0, secondsInto: 0 }]));
+	const placeOf = ways.map(({ asked }) => places.get(asked)!);
+	return moments.map((seconds) => {
+		for (const [{ startSeconds }, place] of places) {
+			while ((startSeconds[place.phase + 1] ?? Infinity) <= seconds) place.phase += 1;
+			place.secondsInto = seconds - startSeconds[place.phase]!;
+		}
 		for (let runner = 0; runner < ways.length; runner++) {
 			const { edges, steady } = ways[runner]!;
+			const { phase, secondsInto } = placeOf[runner]!;
 			shares[runner] = pulseAfter(edges[phase]!, steady[phase]!, secondsInto);
 		}
 		sortAgain(order, shares);
 		const at = (part: number) => quantile(order, shares, part);
-		points.push({ seconds, median: at(0.5), low: at(0.16), high: at(0.84) });
-	};
-	let [from, next] = [0, 0];
-	for (const [phase, { seconds }] of phases.entries()) {
-		for (; next < from + seconds; next += everySeconds) add(next, phase, next - from);
-		from += seconds;
-		add(from, phase, seconds);
-		if (next === from) next += everySeconds;
-	}
-	return points;
+		return { seconds, median: at(0.5), low: at(0.16), high: at(0.84) };
+	});
 }
 
 /**

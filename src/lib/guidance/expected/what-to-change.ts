@@ -77,8 +77,8 @@ function changesAt(
 	return found.filter(({ misfits }) => misfits > 0);
 }
 
-function fitAt({ phases, edges, steady, upper }: CourseWay, index: number): PhaseFit {
-	const { kind, seconds } = phases[index]!;
+function fitAt({ asked, edges, steady, upper }: CourseWay, index: number): PhaseFit {
+	const { kind, seconds } = asked.phases[index]!;
 	return phaseFit({
 		kind,
 		seconds,
