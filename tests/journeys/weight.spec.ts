@@ -19,6 +19,9 @@ const SCRIPT_OF_BANDS = 70_000;
 const SCRIPT_WITH_CHART = 128_000;
 /** A pulse is measured by script: fetched on its own, and only by whoever asks for it. */
 const SCRIPT_WITH_PULSE = 63_000;
+/** An outing is built by script, and the expected pulse is worked out beside it as a hand drags. */
+const SCRIPT_OF_EDITOR = 80_000;
+const SCRIPT_OF_EDITOR_WITH_CHART = 130_000;
 const STYLES = 6_000;
 const FONTS = 95_000;
 const PAGE = 12_000;
@@ -71,13 +74,19 @@ test('the drawing library comes only with bands that have a pulse', async ({ bro
 	isLight(await weigh('/prompter'), 'prompter', SCRIPT);
 	isLight(await weigh('/bands/about-you'), 'about you', ASKING_AGAIN);
 	isLight(await weigh('/bands/resting-pulse'), 'resting pulse', SCRIPT);
+	const outing = await phone.lead('/outings?/make');
+	isLight(await weigh(outing), 'an outing without a pulse', SCRIPT_OF_EDITOR);
 	await phone.measureResting(68, todayIn('UTC'));
 	const withPulse = await weigh('/bands');
+	const drawnOuting = await weigh(outing);
+	expect(drawnOuting.draws).toBe(true);
+	isLight({ ...drawnOuting, draws: false }, 'an outing with a pulse', SCRIPT_OF_EDITOR_WITH_CHART);
 	expect(withPulse.draws).toBe(true);
 	isLight(await weigh('/prompter/strap'), 'the live pulse', SCRIPT_WITH_PULSE);
 	isLight({ ...withPulse, draws: false }, 'bands with a pulse', SCRIPT_WITH_CHART);
 	await phone.screen(leadsTo.byTalk);
 	isLight(await weigh('/bands'), 'bands by talk', SCRIPT_OF_BANDS);
+	isLight(await weigh(outing), 'an outing by talk', SCRIPT_OF_EDITOR);
 	await close();
 });
 

@@ -29,6 +29,8 @@ export interface EffortBands {
 	readonly fitness: Fitness | null;
 	/** Empty with closed guidance. */
 	readonly set: readonly bandsSet.BandSet[];
+	/** What the expected pulse of an outing is worked out from. */
+	readonly course: Course | NoCourse;
 }
 
 /**
@@ -43,13 +45,15 @@ export async function of(
 ): Promise<EffortBands> {
 	const access = await gate(house, runner, now);
 	if (!access.allowed || runner === null) {
-		return { access, guidance: guide(access, emptyProfile, []), set: [], fitness: null };
+		const course = { kind: 'no-course', why: 'closed' } as const;
+		return { access, guidance: guide(access, emptyProfile, []), set: [], fitness: null, course };
 	}
 	const kept = await profiles.load(house.database, house.vault, runner.runnerId);
 	const walked = walks.daysSince(await walks.list(house.database, runner.runnerId), today);
 	const set = await bandsSet.forRunner(house.database, runner.runnerId);
 	const guidance = guidanceFrom(access, kept, set, walked);
-	return { access, guidance, set, fitness: fitnessOf(access, kept) };
+	const course = courseFrom(access, kept, set, walked);
+	return { access, guidance, set, fitness: fitnessOf(access, kept), course };
 }
 
 function fitnessOf(access: OpenAccess, kept: profiles.Profile): Fitness | null {

@@ -12,12 +12,14 @@ import type { LocalDate } from '$lib/screening/types.ts';
 
 /** What a runner may write into an outing of their own now. */
 export async function ownRules(house: House, runner: Signed, now: number, today: LocalDate) {
-	const { access, guidance } = await effortBands.of(house, runner, now, today);
+	const { access, guidance, course } = await effortBands.of(house, runner, now, today);
 	if (!access.allowed || !guidance.open) redirect(303, '/screening/result');
 	const walksOnly = !guidance.mayRun || guidance.settlingIn.kind === 'going-on';
 	const kinds = phaseKinds.filter((kind) => !walksOnly || kind !== 'steady-run');
 	const longestRunSeconds = walksOnly ? null : longestRunNow(guidance.settlingIn);
 	return {
+		course,
+		pulse: guidance.pulse,
 		walksOnly,
 		kinds,
 		/** Null where nothing limits a run. */

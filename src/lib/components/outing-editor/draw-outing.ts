@@ -13,9 +13,12 @@ export interface Drawing {
 	destroy(): void;
 }
 
-interface Axes {
+export interface Axes {
 	readonly time: string;
 	readonly level: string;
+	/** Where the upright one begins and ends. */
+	readonly from: number;
+	readonly to: number;
 }
 
 /** While a length is dragged the time axis keeps its end as long as so much of it is used. */
@@ -104,13 +107,13 @@ function make(canvas: HTMLCanvasElement, drawn: () => Drawn, axes: Axes): Chart 
 					min: 0,
 					max: Math.max(1, drawn().minutes),
 					title: { display: true, text: axes.time, ...text },
-					ticks: { ...text, maxTicksLimit: 8 },
+					ticks: { ...text, maxTicksLimit: 8, includeBounds: false },
 					grid: { display: false }
 				},
 				y: {
 					type: 'linear',
-					min: 0,
-					max: 100,
+					min: axes.from,
+					max: axes.to,
 					title: { display: true, text: axes.level, ...text },
 					ticks: { ...text, stepSize: 20 },
 					grid: { color: colour('--line') }

@@ -1,10 +1,10 @@
 import type { Course, NoCourse } from '$lib/guidance/expected/course.ts';
-import { expectedOuting } from '$lib/guidance/expected/expected-outing.ts';
+import { expectedOuting, type Expected } from '$lib/guidance/expected/expected-outing.ts';
 import { groupOuting } from '$lib/guidance/expected/group-outing.ts';
 import { phasesOf, type Outing } from '$lib/outing/outing.ts';
 import { phaseTargets } from '$lib/outing/phase.ts';
 
-/** What the picture of an outing is drawn from: minutes, and per cent of the reserve. */
+/** What the picture of an outing is drawn from: minutes, and levels on a scale. */
 export interface Drawn {
 	readonly minutes: number;
 	readonly points: readonly {
@@ -29,28 +29,41 @@ interface Slot {
 /** Between two points of a curve. Two hundred runners stay light enough to drag a length under. */
 const OF_GROUP_SECONDS = 20;
 /** Lengths are moved in steps of so much: so there is a point at the end of each phase. */
-const OF_RUNNER_SECONDS = 5;
+export const OF_RUNNER_SECONDS = 5;
+
+/** The levels of a pulse at rest and at its maximum. */
+export interface Scale {
+	readonly rest: number;
+	readonly maximum: number;
+}
+
+export const percentOfReserve: Scale = { rest: 0, maximum: 100 };
 
 const percent = (share: number) => share * 100;
 
 /** One runner: the expected course, and one spread about it; null where none is drawn. */
 export function drawnOfRunner(course: Course | NoCourse, outing: Outing): Drawn | null {
 	const expected = expectedOuting(course, outing, OF_RUNNER_SECONDS);
-	if (expected.kind !== 'expected') return null;
+	return expected.kind === 'expected' ? drawnOfExpected(expected, percentOfReserve) : null;
+}
+
+/** The same on any scale. */
+export function drawnOfExpected(expected: Expected, { rest, maximum }: Scale): Drawn {
+	const level = (share: number) => rest + share * (maximum - rest);
 	return {
 		minutes: (expected.points.at(-1)?.seconds ?? 0) / 60,
 		points: expected.points.map(({ seconds, share, spreadShare }) => ({
 			at: seconds / 60,
-			middle: percent(share),
-			low: percent(Math.max(0, share - spreadShare)),
-			high: percent(Math.min(1, share + spreadShare))
+			middle: level(share),
+			low: level(Math.max(0, share - spreadShare)),
+			high: level(Math.min(1, share + spreadShare))
 		})),
-		peak: { at: expected.peak.seconds / 60, level: percent(expected.peak.share) },
+		peak: { at: expected.peak.seconds / 60, level: level(expected.peak.share) },
 		slots: expected.phases.map(({ phase, startSeconds, range }) => ({
 			from: startSeconds / 60,
 			to: (startSeconds + phase.seconds) / 60,
-			low: percent(range.low ?? 0),
-			high: percent(range.high),
+			low: level(range.low ?? 0),
+			high: level(range.high),
 			isRun: phaseTargets[phase.kind].gait === 'run'
 		}))
 	};

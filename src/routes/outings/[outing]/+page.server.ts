@@ -6,6 +6,7 @@ import type { Actions, PageServerLoad, RequestEvent } from './$types';
 import { editorActions, type Editing } from '../editor-actions.ts';
 import { notFound } from '../../not-found.ts';
 import { ownRules } from '../own-rules.ts';
+import { ownPictureOf } from './own-picture-of.ts';
 
 async function need(event: Pick<RequestEvent, 'locals' | 'cookies' | 'params'>) {
 	const { house, runner, now, today, chosen } = await needOpen(event);
@@ -39,6 +40,7 @@ export const load: PageServerLoad = async (event) => {
 		unit,
 		kinds: rules.kinds,
 		longestRunSeconds: rules.longestRunSeconds,
+		picture: ownPictureOf(rules),
 		isKept: event.url.searchParams.has('kept'),
 		versions: kept.map(({ revision, changedAt, changedByName }) => ({
 			revision,
