@@ -1,3 +1,4 @@
+import type { Page } from '@playwright/test';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from './lantern-street.ts';
 import { leadsTo } from './walk.ts';
@@ -44,3 +45,80 @@ test('the picture of an outing follows a length while it is dragged, and names w
 	await page.setViewportSize({ width: 360, height: 780 });
 	await expect(chart).toBeVisible();
 });
+
+for (const [name, width] of [
+	['a phone', 360],
+	['a desk', 1280]
+] as const) {
+	test(`on ${name} the hand that drags a run sees whom it gets too long for, and what fits all`, async ({
+		page,
+		lantern,
+		stranger
+	}) => {
+		const runner = await lantern.join(await stranger(), 'Ines');
+		await runner.lead('/bands/about-you', {
+			name: 'Ines',
+			sex: 'none',
+			heightCentimetres: '',
+			weightKilograms: '',
+			activityLevel: '',
+			supervisedMaximumBpm: '',
+			// A run of 5.0 km/h takes 81 % of the reserve of somebody with 24 mL/kg/min.
+			supervisedCapacity: '24',
+			speedUnits: 'km/h',
+			paceUnits: 'min/km'
+		});
+		await lantern.join(await stranger(), 'Mei-Lin');
+		const path = await lantern.coach.lead(`${lantern.path}/outings?/make`);
+		await page.setViewportSize({ width, height: 780 });
+		await page.goto(path);
+		await page.waitForSelector('html[data-ready]');
+		await expect(page.locator('canvas')).toBeVisible();
+
+		const change = page.getByText(
+			/^Phase 4: for 1 of 2 this run is longer than their band allows; \d+ s fits all/
+		);
+		const drop = await dragHalfWay(page, 'Length of phase 4');
+		await expect(change).toBeInViewport();
+		await expect(page.getByText('An illustration')).toBeAttached();
+		await drop();
+		await expect(change).toBeVisible();
+		expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+	});
+}
+
+test('a coach reads what becomes of a run for whoever may only walk, the same with nobody and with somebody', async ({
+	page,
+	lantern,
+	stranger
+}) => {
+	const path = await lantern.coach.lead(`${lantern.path}/outings?/make`);
+	const told = page.getByText('Whoever may only walk does each run as a brisk walk, just as long.');
+	await page.goto(path);
+	await expect(told).toBeVisible();
+	await lantern.join(await stranger(), 'Mei-Lin');
+	await page.goto(path);
+	await expect(told).toBeVisible();
+	const before = await page.locator('section[aria-labelledby=picture] > p').allTextContents();
+	await lantern.join(await stranger(), 'Tobias', leadsTo.mayWalk);
+	await page.goto(path);
+	await expect(told).toBeVisible();
+	const after = await page.locator('section[aria-labelledby=picture] > p').allTextContents();
+	expect(after).toEqual(before);
+});
+
+/** Takes hold of a slider and moves it to the middle; answers how to let go. */
+async function dragHalfWay(page: Page, label: string): Promise<() => Promise<void>> {
+	const slider = page.getByLabel(label, { exact: true });
+	await slider.scrollIntoViewIfNeeded();
+	// The picture stays at the top of a phone: what lies under it is brought into the open.
+	await slider.evaluate((it) => it.scrollIntoView({ block: 'center' }));
+	const box = await slider.boundingBox();
+	if (!box) throw new Error('no slider');
+	const thumb = await slider.evaluate((it: HTMLInputElement) => it.valueAsNumber / Number(it.max));
+	const y = box.y + box.height / 2;
+	await page.mouse.move(box.x + 8 + thumb * (box.width - 16), y);
+	await page.mouse.down();
+	await page.mouse.move(box.x + box.width / 2, y, { steps: 8 });
+	return () => page.mouse.up();
+}

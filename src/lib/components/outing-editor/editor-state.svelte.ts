@@ -30,6 +30,8 @@ export class EditorState {
 	#typing: ReadonlyMap<OutingPart, AnyTyping> = $state.raw(noTyping);
 	/** What was kept last. */
 	#kept = $state.raw<Outing>({ name: '', parts: [] });
+	/** The phase that a hand changed last, until something is moved, added or taken away. */
+	#touched: Place | null = $state.raw(null);
 	readonly unit: SpeedUnit;
 
 	constructor(draft: Draft, unit: SpeedUnit, isKept: boolean) {
@@ -42,6 +44,10 @@ export class EditorState {
 
 	get outing(): Outing {
 		return this.#history.now;
+	}
+
+	get touched(): Place | null {
+		return this.#touched;
 	}
 
 	get canUndo(): boolean {
@@ -77,12 +83,14 @@ export class EditorState {
 
 	press(pressed: Press): Place | null {
 		const { outing, place } = press(this.outing, pressed);
+		this.#touched = null;
 		this.#edit(outing, null);
 		return place;
 	}
 
 	move(from: Place, to: Place): Place {
 		const { outing, place } = move(this.outing, from, to);
+		this.#touched = null;
 		if (placeWord(place) !== placeWord(from)) this.#edit(outing, null);
 		return place;
 	}
@@ -90,6 +98,7 @@ export class EditorState {
 	change(place: Place, changes: Partial<OutingPhase>, stroke: string | null = null): void {
 		const before = phaseAt(this.outing, place);
 		const outing = change(this.outing, place, changes);
+		this.#touched = place;
 		this.#carry(before, phaseAt(outing, place), Object.keys(changes));
 		this.#edit(outing, stroke && `${stroke} ${placeWord(place)}`);
 	}

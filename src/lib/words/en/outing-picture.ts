@@ -8,6 +8,7 @@ export const outingPicture = {
 	titleOf: (name: string) => `What to expect for ${name}`,
 	illustration:
 		'An illustration: nobody’s pulse is known beforehand. The line that they can say decides.',
+	walkers: 'Whoever may only walk does each run as a brisk walk, just as long.',
 	text: (level: number, at: string) =>
 		`Expected pulse through the outing, highest ${level} % of reserve at ${at}. The table has the same.`,
 	time: 'Minutes',
