@@ -11,7 +11,7 @@ export const outingPicture = {
 	walkers: 'Whoever may only walk does each run as a brisk walk, just as long.',
 	text: (level: number, at: string) =>
 		`Expected pulse through the outing, highest ${level} % of reserve at ${at}. The table has the same.`,
-	time: 'Minutes',
+	time: 'Minutes. An illustration.',
 	level: '% of reserve',
 	nobody:
 		'The expected pulse stands here once somebody in the group shares a result, goes by pulse and has measured a resting pulse.',

@@ -7,7 +7,7 @@ export const ownPicture = {
 		'An illustration: nobody’s pulse is known beforehand. The line that you can say decides.',
 	text: (bpm: number, at: string) =>
 		`Expected pulse through the outing, highest about ${bpm} beats a minute at ${at}. The table has the same.`,
-	time: 'Minutes',
+	time: 'Minutes. An illustration.',
 	level: 'Beats a minute',
 	caption: 'Expected at the end of each phase, in beats a minute',
 	peak: (bpm: number, spread: number, at: string) =>
