@@ -25,6 +25,18 @@ const test = base.extend<{ phone: Phone; baseURL: string; empty: House }>({
 });
 
 const MADE_UP = 'All of this is made up. Nobody here is real.';
+/** What each stop of the tour is called on the page itself. */
+const stops = [
+	'Lantern Street',
+	'Ask first',
+	'Your effort bands',
+	'Bands of the group',
+	'To the lock and back',
+	'Programme',
+	'Which outing?',
+	'Past outings'
+];
+const line = (page: Page) => page.getByRole('complementary', { name: 'Made-up group' });
 const heading = (page: Page) => page.getByRole('heading', { level: 1 });
 const axe = async (page: Page) => (await new AxeBuilder({ page }).analyze()).violations;
 const see = (page: Page, name: string) =>
@@ -34,7 +46,7 @@ for (const [where, width] of [
 	['phone', 360],
 	['desk', 1280]
 ] as const) {
-	test(`on a ${where}: one press in, a tour in five looks, one press out`, async ({
+	test(`on a ${where}: one press in, a tour in eight looks, one press out`, async ({
 		page,
 		empty
 	}) => {
@@ -45,29 +57,19 @@ for (const [where, width] of [
 		expect(await axe(page)).toEqual([]);
 		expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
 
-		const steps = page.locator('ol button');
-		await expect(steps).toHaveCount(5);
-		const titles = [
-			'Lantern Street',
-			'Ask first',
-			/bands/i,
-			'Your effort bands',
-			'Your effort bands'
-		];
-		for (const [i, title] of titles.entries()) {
-			await page.goto('/demo');
-			await steps.nth(i).click();
+		await page.locator('ol button').first().click();
+		for (const [i, title] of stops.entries()) {
 			await expect(heading(page)).toContainText(title);
+			await expect(page.getByText(`${i + 1} of ${stops.length}: `)).toBeVisible();
 			await expect(page.getByText(MADE_UP)).toBeVisible();
+			expect(await page.evaluate(() => document.documentElement.scrollWidth), `${i}`).toBe(width);
+			await line(page)
+				.getByRole('button', { name: i < stops.length - 1 ? /^Next: / : 'End of the tour' })
+				.click();
 		}
-		// Rashid's page holds no beats.
-		expect(await page.locator('main').innerText()).not.toMatch(/\d+ (to \d+ )?beats/);
-		await expect(page.getByText('You look as Rashid.')).toBeVisible();
-		await page.emulateMedia({ media: 'print' });
-		await expect(page.getByText(MADE_UP)).toBeVisible();
-		await page.emulateMedia({ media: null });
-		await page.getByRole('button', { name: 'Back to Odile Marr' }).click();
-		await expect(heading(page)).toContainText('Lantern Street beginners');
+		await expect(heading(page)).toHaveText('Look around');
+		await page.goto('/coach');
+		await expect(line(page).getByRole('button')).toHaveCount(0);
 
 		await page.goto('/demo');
 		await page.getByRole('button', { name: 'Remove the made-up group' }).click();
@@ -81,6 +83,29 @@ for (const [where, width] of [
 		).toBeVisible();
 	});
 }
+
+test('whoever turns aside from the tour is led back to it, and leaves it as somebody', async ({
+	page,
+	phone
+}) => {
+	await phone.lead('/demo?/load');
+	await page.goto('/demo');
+	await page.getByRole('button', { name: 'Somebody who asks first' }).click();
+	expect(await axe(page)).toEqual([]);
+	await page.goto('/screening/doctor');
+	await line(page).getByRole('button', { name: 'Go on with the tour' }).click();
+	await expect(page).toHaveURL(/\/screening\/result$/);
+	// Rashid's page holds no beats.
+	await page.goto('/demo');
+	await see(page, 'Rashid');
+	await expect(page.getByText('You look as Rashid.')).toBeVisible();
+	expect(await page.locator('main').innerText()).not.toMatch(/\d+ (to \d+ )?(beats|bpm)/);
+	await line(page).getByRole('button', { name: 'Back to Odile Marr' }).click();
+	await expect(heading(page)).toContainText('Lantern Street beginners');
+	await expect(line(page).getByRole('button')).toHaveCount(0);
+	// A group that somebody deleted has no tour, and an outing that is gone leads to its library.
+	expect((await phone.send('/demo?/look', { step: 'nowhere' })).status()).toBe(404);
+});
 
 test('it is seen as each of them, and everybody’s pages say that they are made up', async ({
 	page,
@@ -101,6 +126,9 @@ test('it is seen as each of them, and everybody’s pages say that they are made
 			await expect(page.getByText(`You look as ${name}.`), path).toBeVisible();
 		}
 	}
+	// What a browser kept for the prompter goes with them.
+	const removed = await phone.send('/demo?/remove');
+	expect(removed.headers()['clear-site-data']).toContain('"storage"');
 });
 
 test('nobody real begins while it is there, and the page says so and offers to remove it', async ({

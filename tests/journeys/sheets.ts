@@ -18,6 +18,11 @@ async function open(page: Page, path: string) {
 /** How many sheets a page takes in print. */
 export async function sheets(page: Page, path: string): Promise<Record<string, number>> {
 	await open(page, path);
+	return sheetsOf(page);
+}
+
+/** The same for a page as it stands open. */
+export async function sheetsOf(page: Page): Promise<Record<string, number>> {
 	const counts: Record<string, number> = {};
 	for (const format of FORMATS) counts[format] = pagesOf(await page.pdf({ format }));
 	return counts;

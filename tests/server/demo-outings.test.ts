@@ -16,6 +16,7 @@ import * as programmes from '$lib/server/programmes.ts';
 import * as roster from '$lib/server/roster.ts';
 import * as walks from '$lib/server/walks.ts';
 import { lanternStreet } from '$words/demo.ts';
+import { planner } from '../../src/routes/coach/[group]/programme/planner.ts';
 import { DATABASES, inHouse, NOW } from './in-house.ts';
 
 // Our own rules, no source, but where a source is named.
@@ -150,6 +151,19 @@ describe.each(DATABASES)('what the made-up group did, on %s', (type) => {
 			expect(new Set(hard).size).toBe(2);
 			const setOn = addDays(localDate(NOW, 'Europe/Dublin'), -8);
 			expect(hard.every((on) => on <= setOn)).toBe(true);
+		});
+
+		it('a day keeps its outing and its name when the days are worked out again', async () => {
+			const { coach, group } = await odile();
+			const made = await programmes.current(here.database, coach.coachId, group.id);
+			if (!made) throw new Error('no programme');
+			const days = await plannedOutings.list(here.database, coach.coachId, group.id);
+			const today = localDate(NOW, group.timeZone);
+			const again = planner({ ...made, inputs: made.inputs! }, days, today);
+			const asItIs = days.filter(({ state }) => state === 'planned');
+			expect(again?.map(({ onDate, outing }) => [onDate, outing])).toEqual(
+				asItIs.map(({ onDate, outing }) => [onDate, outing])
+			);
 		});
 
 		it('beside the programme there is a library of two outings', async () => {

@@ -1,5 +1,5 @@
 import { madeUpCoach, madeUpRunners } from './head.ts';
-import { spokenLength } from './outings.ts';
+import { programme } from './programme.ts';
 
 /** What stands in the rows of the made-up group. */
 export const lanternStreet = {
@@ -18,10 +18,8 @@ export const lanternStreet = {
 		{ of: 'rashid', name: 'Huda (made up)', relation: 'wife' },
 		{ of: 'tobias', name: 'Ruth (made up)', relation: 'neighbour' }
 	],
-	outingName: (number: number, longestRunSeconds: number) =>
-		longestRunSeconds === 0
-			? `Outing ${number}: walking`
-			: `Outing ${number}: ${spokenLength(longestRunSeconds)}`,
+	/** As in any programme, so that a day keeps its name when the days are worked out again. */
+	outingName: programme.outingName,
 	library: {
 		withRuns: 'To the lock and back: 1 min 20 s',
 		walking: 'Wet evening: walking under the bridges',
@@ -56,29 +54,49 @@ export const demo = {
 	loading:
 		'The group is not whole yet. Wait a moment and open this page again. If nothing changes, remove it and bring it in once more.',
 	tourTitle: 'In a minute',
-	/** A look at one page: as whom, and what to see there. */
+	/** A look at one page: as whom, and what to see there. All of it is read aloud in a minute. */
 	steps: {
 		roster: {
 			title: 'Who may run today',
-			text: 'Odile’s list: one word for each runner, with its last day, and never a reason. Pavel’s result ends in a few days.'
+			text: 'Odile’s list: one word for each runner, its last day, and never a reason.'
 		},
 		'ask-first': {
 			title: 'Somebody who asks first',
-			text: 'What Gwen reads, and Odile does not: why, who can lift it, and a page to take to the doctor.'
-		},
-		'side-by-side': {
-			title: 'Two runners side by side',
-			text: 'The same run for Ines and Mei-Lin: other beats, the same feeling. Rashid has no beats at all.'
+			text: 'Only Gwen reads why, who can lift it, and what to show a doctor.'
 		},
 		bands: {
 			title: 'Mei-Lin’s own bands',
-			text: 'A line to say aloud for each part of an outing, and how it should feel. Then a pulse with its doubt, and what Odile set.'
+			text: 'For each part a line to say aloud, how it feels, and a pulse with its doubt.'
 		},
-		'by-talk': {
-			title: 'Rashid runs by talk',
-			text: 'His medicine makes pulse numbers wrong. So he sees none, and loses nothing.'
+		'side-by-side': {
+			title: 'Everybody side by side',
+			text: 'Other beats, the same feeling. Rashid’s medicine makes a pulse wrong, so he runs by talk.'
+		},
+		picture: {
+			title: 'The picture of an outing',
+			text: 'Change a run, and see what the pulses will do.'
+		},
+		programme: {
+			title: 'Sixteen weeks',
+			text: 'From walking to half an hour. Take a day off, and the rest moves by rule.'
+		},
+		prompter: {
+			title: 'The prompter',
+			text: 'It leads Mei-Lin by sound and voice, also without a network.'
+		},
+		past: {
+			title: 'What was done',
+			text: 'Her past outings: talk, effort, pulse and pain, hers to delete.'
 		}
 	} as Readonly<Record<string, { readonly title: string; readonly text: string }>>,
+	/** While the tour is on, on top of each page. */
+	onTour: {
+		label: 'The tour',
+		place: (n: number, of: number) => `${n} of ${of}`,
+		next: (title: string) => `Next: ${title}`,
+		goOn: 'Go on with the tour',
+		end: 'End of the tour'
+	},
 	peopleTitle: 'See it as one of them',
 	people: {
 		odile: 'Coach. Sees words, never reasons.',

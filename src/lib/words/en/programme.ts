@@ -1,17 +1,18 @@
 import type { DayIssue } from '$lib/outing/programme/days.ts';
 import type { RefusalReason } from '$lib/outing/programme/week-amounts.ts';
 import type { ProgrammeGoal, WishIssue } from '$lib/outing/programme/wishes.ts';
+import { minutesAndSeconds } from './dates.ts';
 
 /** What can be wrong with days before they are looked at together. */
 type DaySlip = 'missing' | 'ends-before' | 'unknown-option' | 'too-long';
 
 /** Programmes: their wishes, weeks and days. Times come in as they are shown, such as 2:30. */
 export const programme = {
-	/** Outings are called by their number and longest run. */
-	outingName: (number: number, longestRun: string | null) =>
-		longestRun === null
+	/** Outings are called by their number and longest run; a longest run of 0 is a walk. */
+	outingName: (number: number, longestRunSeconds: number) =>
+		longestRunSeconds === 0
 			? `Outing ${number}, walking`
-			: `Outing ${number}, longest run ${longestRun}`,
+			: `Outing ${number}, longest run ${minutesAndSeconds(longestRunSeconds)}`,
 	intro:
 		'It begins where your group is and grows at a steady rate. Change whatever you know better.',
 	wishes: {

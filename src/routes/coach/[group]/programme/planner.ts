@@ -1,20 +1,13 @@
 import { daysToCome } from '$lib/outing/programme/days-to-come.ts';
 import { generateProgramme } from '$lib/outing/programme/generate.ts';
-import type { NameOuting, ProgrammeWeek } from '$lib/outing/programme/programme.ts';
+import type { ProgrammeWeek } from '$lib/outing/programme/programme.ts';
 import type { ProgrammeWishes } from '$lib/outing/programme/wishes.ts';
 import type { Planner } from '$lib/server/programmes.ts';
-import { minutesAndSeconds } from '$words/dates.ts';
 import { programme } from '$words/programme.ts';
-
-export const nameOuting: NameOuting = (number, longestRunSeconds) =>
-	programme.outingName(
-		number,
-		longestRunSeconds === 0 ? null : minutesAndSeconds(longestRunSeconds)
-	);
 
 /** The weeks of a programme that was kept; null where its wishes cannot be met any more. */
 export function weeksFrom(inputs: ProgrammeWishes): readonly ProgrammeWeek[] | null {
-	const answer = generateProgramme(inputs, nameOuting);
+	const answer = generateProgramme(inputs, programme.outingName);
 	return answer.kind === 'programme' ? answer.weeks : null;
 }
 

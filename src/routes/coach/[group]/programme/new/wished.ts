@@ -7,7 +7,7 @@ import type { ProgrammeWeek } from '$lib/outing/programme/programme.ts';
 import type { ProgrammePulse, WishIssue } from '$lib/outing/programme/wishes.ts';
 import type { SpeedUnit } from '$lib/outing/typed-speed.ts';
 import type { ProgrammeWords } from '$lib/server/programmes.ts';
-import { nameOuting } from '../planner.ts';
+import { programme } from '$words/programme.ts';
 import { fillIn } from './fill-in.ts';
 import { daysThatWork, fieldOfReason, wishesThatWork, type WouldWork } from './would-work.ts';
 
@@ -47,7 +47,7 @@ export function wished(form: FormData, { unit, pulse, today }: Asking): Refused 
 	const { days } = read.value;
 	const wishes = { ...read.value.wishes, pulse: rounded(pulse) };
 	const dayIssues = checkDays(days, wishes.outingsAWeek, today);
-	const answer = generateProgramme(wishes, nameOuting);
+	const answer = generateProgramme(wishes, programme.outingName);
 	const asked = { weekdays: days.weekdays, outingsAWeek: wishes.outingsAWeek };
 	const refusal = refusalOf(answer, values);
 	const issues = [...refusal.issues, ...dayIssues];
