@@ -1,5 +1,15 @@
-import { madeUpCoach, madeUpRunners } from './head.ts';
 import { programme } from './programme.ts';
+
+const coach = 'Odile Marr';
+const runners = {
+	dagny: 'Dagny',
+	gwen: 'Gwen',
+	ines: 'Ines',
+	'mei-lin': 'Mei-Lin',
+	pavel: 'Pavel',
+	rashid: 'Rashid',
+	tobias: 'Tobias'
+} as const;
 
 /** What stands in the rows of the made-up group. */
 export const lanternStreet = {
@@ -10,8 +20,8 @@ export const lanternStreet = {
 		defibrillator: 'Boat house, wall left of the door, open until nine in the evening',
 		firstAider: 'Odile Marr'
 	},
-	coach: { name: madeUpCoach, qualification: 'Run leader, level 2 (made up)' },
-	runners: madeUpRunners,
+	coach: { name: coach, qualification: 'Run leader, level 2 (made up)' },
+	runners,
 	contacts: [
 		{ of: 'dagny', name: 'Lars (made up)', relation: 'son' },
 		{ of: 'ines', name: 'Marta (made up)', relation: 'sister' },
@@ -30,6 +40,16 @@ export const lanternStreet = {
 		inner: 'Goes off too fast when Pavel is beside her.'
 	}
 } as const;
+
+/** The line on top of every page while the made-up group is here. */
+export const demoLine = {
+	label: 'Made-up group',
+	text: 'All of this is made up. Nobody here is real.',
+	as: (name: string) => `You look as ${name}.`,
+	tour: 'Look around',
+	back: `Back to ${coach}`,
+	paper: 'Made up. Nobody on this sheet is real.'
+};
 
 /** On the start page. */
 export const demoStart = {
