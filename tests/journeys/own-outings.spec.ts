@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { KeptForRunner } from '../../src/lib/outing/kept.ts';
 import { phasesOf, type Outing } from '../../src/lib/outing/outing.ts';
-import { plusDays, todayIn } from './days.ts';
+import { plusDays, todayIn, written } from './days.ts';
 import { become, expect, test } from './lantern-street.ts';
 import { leadsTo } from './walk.ts';
 
@@ -120,4 +120,44 @@ test('a runner sees what the group has set, and makes outings of their own', asy
 	expect(await forged.text()).toContain('Your result opens walking for now');
 	const other = await lantern.join(await stranger(), 'Mei-Lin');
 	expect((await other.get(path)).status()).toBe(404);
+});
+
+test('what moved is told plainly: a day that fell out, a week that comes again, days off', async ({
+	page,
+	lantern,
+	stranger,
+	house
+}) => {
+	const runner = await lantern.join(await stranger(), 'Ines');
+	const day = (nth: number) => plusDays(todayIn('Europe/Dublin'), nth);
+	const weekdayOf = (on: string) => `${new Date(`${on}T00:00Z`).getUTCDay() || 7}`;
+	await lantern.coach.lead(`${lantern.path}/programme/new?/keep`, {
+		weeks: '16',
+		outingsAWeek: '2',
+		firstRun: '0:40',
+		goalKind: 'minutes',
+		goalMinutes: '20',
+		startsOn: day(0),
+		weekdays: [weekdayOf(day(0)), weekdayOf(day(3))]
+	});
+	await house.reopen({ daysAhead: 4 });
+	const path = `${lantern.path}/programme`;
+	const calendar = await (await lantern.coach.get(path)).text();
+	const ids = [...calendar.matchAll(/id="d-([\w-]+)"/g)].map(([, id]) => id ?? '').slice(0, 2);
+	for (const id of ids) {
+		await lantern.coach.lead(`${path}?/say`, { id, was: 'planned', state: 'missed' });
+	}
+	const off = { from: day(10), until: day(10), revision: 1 };
+	await lantern.coach.lead(`${path}?/takeOff`, off);
+
+	await become(page, runner);
+	await page.setViewportSize({ width: 360, height: 780 });
+	await page.goto('/outings');
+	await expect(
+		page.getByText(`The outing of ${written(day(3))} did not take place.`)
+	).toBeVisible();
+	await expect(page.getByText(`Week 1 comes once more, from ${written(day(7))}.`)).toBeVisible();
+	await expect(page.getByText(`No outing on ${written(day(10))}.`)).toBeVisible();
+	await expect(page.getByText('Nothing has to be made up for.')).toBeVisible();
+	expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 });

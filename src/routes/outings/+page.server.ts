@@ -1,5 +1,6 @@
 import { addMonths } from '$lib/screening/calendar.ts';
 import * as hotDays from '$lib/server/hot-days.ts';
+import * as movedOutings from '$lib/server/moved-outings.ts';
 import * as outingPlans from '$lib/server/outing-plans.ts';
 import * as plannedOutings from '$lib/server/planned-outings.ts';
 import { needOpen } from '../standing-of.ts';
@@ -33,6 +34,7 @@ export const load: PageServerLoad = async (event) => {
 	const hot = await hotDays.ofRunner(house.database, runner.runnerId, { from: today, until });
 	return {
 		today,
+		moved: await movedOutings.forRunner(house.database, runner.runnerId, today, until),
 		coming: coming
 			.filter(({ state }) => state === 'planned')
 			.map(({ id, groupName, onDate, outing, walksInstead, shortenedToSeconds }) => ({

@@ -19,6 +19,7 @@ import * as guesses from '$lib/server/guesses.ts';
 import * as hotDays from '$lib/server/hot-days.ts';
 import * as memberSteps from '$lib/server/member-steps.ts';
 import * as memberships from '$lib/server/memberships.ts';
+import * as movedOutings from '$lib/server/moved-outings.ts';
 import * as nextMorning from '$lib/server/next-morning.ts';
 import * as outingPlans from '$lib/server/outing-plans.ts';
 import * as pains from '$lib/server/pains.ts';
@@ -296,6 +297,20 @@ export const runnerRows: readonly Row[] = [
 		comingOutings.forRunner(to.house, who.signed, today, '2026-12-31', { now: NOW, today })
 	),
 	own('hot-days.ofRunner', [], (who, to) => hotDays.ofRunner(to.db, who.id)),
+	own(
+		'moved-outings.forRunner',
+		[],
+		(who, to) => movedOutings.forRunner(to.db, who.id, today, '2026-12-31'),
+		{
+			first: ({ db, at }) =>
+				db
+					.updateTable('planned_outing')
+					.set({ state: 'missed', on_date: '2026-11-24' })
+					.where('group_id', '=', at.groupId)
+					.where('number', '=', 1)
+					.execute()
+		}
+	),
 	own('outing-plans.list: own', [], (who, to) => outingPlans.list(to.db, mine(who))),
 	own('outing-plans.find: own', null, (who, to) =>
 		outingPlans.find(to.db, mine(who), to.ownPlanId)

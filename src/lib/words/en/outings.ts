@@ -176,6 +176,16 @@ export const ownOutings = {
 	walksInstead: 'For you, each run is a brisk walk of the same length.',
 	shortened: (longest: string) =>
 		`For you, runs last ${longest} at most for now. Walk the rest of a longer one.`,
+	/** What moved in the calendar of a group. Days move; nobody did anything wrong. */
+	moved: {
+		title: 'What moved',
+		missed: (date: string) => `The outing of ${date} did not take place.`,
+		again: (week: number, date: string) =>
+			`Week ${week} comes once more, from ${date}. So no step is too big.`,
+		free: (from: string, until: string | null) =>
+			until === null ? `No outing on ${from}.` : `No outing from ${from} to ${until}.`,
+		text: 'The days above are the newest. Nothing has to be made up for.'
+	},
 	ownWalks: 'They stand here as you may do them now: each run is a brisk walk.',
 	ownShortened: (longest: string) =>
 		`They stand here as you may do them now: runs last ${longest} at most, and the rest is walked.`,
