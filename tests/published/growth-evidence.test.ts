@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { growthEvidence } from '../../src/lib/outing/programme/growth-evidence.ts';
+import { growthEvidence } from '../../src/lib/physiology/growth-evidence.ts';
 import { WEEKLY_GROWTH } from '../../src/lib/outing/programme/programme-limits.ts';
 import { sources } from '../../src/lib/physiology/sources.ts';
 import { programme } from '../../src/lib/words/en/programme.ts';

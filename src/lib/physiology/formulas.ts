@@ -187,6 +187,7 @@ export const formulas = {
 		null,
 		['speechCount']
 	),
+	growth: formula('reading', 'growthEvidence', ['nielsen2014', 'buist2008']),
 	ratings: formula('reading', 'perceivedFromCategoryRatio categoryRatioFromPerceived', [
 		'borgE2001'
 	]),

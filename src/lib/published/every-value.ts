@@ -1,5 +1,6 @@
 import * as capacity from './capacity-values.ts';
 import * as effort from './effort-values.ts';
+import * as growth from './growth-values.ts';
 import * as intensity from './intensity-values.ts';
 import * as maximum from './maximum-values.ts';
 import * as metabolic from './metabolic-values.ts';
@@ -19,7 +20,8 @@ export const everyValue: readonly SubjectValue[] = [
 	pulse,
 	metabolic,
 	capacity,
-	pulseResponse
+	pulseResponse,
+	growth
 ].flatMap(({ rows, subjects }) =>
 	rows.map((row) => {
 		const subject = subjects.get(row.fn);

@@ -189,6 +189,14 @@ export const formulaWords: Readonly<Record<FormulaId, FormulaWords>> = {
 		holds: 'Not checked in older beginners.',
 		error: 'One count either way is 3 to 5 points.'
 	},
+	growth: {
+		name: 'How fast running may grow',
+		sum: 'No formula: two results. Those whose distance grew by over 30 % in two weeks had 1.59 times the injuries that come from distance. A programme that grew by 10 % a week saw as many injuries as the usual one.',
+		people: '874 and 532 people who had just begun to run.',
+		holds:
+			'For groups, not for one person. The first result may be chance: it reaches from 0.96 to 2.66. So our 14 % a week is a caution, not a proven limit.',
+		error: 'As wide as that interval.'
+	},
 	ratings: {
 		name: 'Two older effort scales',
 		sum: '6, plus 2.8 times the rating less 0.3, raised to 0.79. For reading studies only.',

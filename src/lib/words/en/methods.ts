@@ -40,6 +40,9 @@ export const methods = {
 	speedTitle: 'Speed',
 	speed:
 		'Oxygen cost by gait, not by speed: walking 0.1 × speed + 1.8 × speed × incline + 3.5. Running 0.2 × speed + 0.9 × speed × incline + 3.5. Both in mL/kg/min, with speed in m/min (ACSM). The equation is off by about 7 %, a speed worked out from it by 15 to 20 %. We name a speed only when your fitness was measured.',
+	ceilingTitle: 'Your talking pulse',
+	ceiling:
+		'It begins where 14 adults who were not active last talked with ease: about 70 % of the reserve, with a spread of 14 (Foster 2009). Each talk answer with a measured pulse, after half a minute of reading aloud, moves it, and an answer of eight weeks ago counts half. The sums are our own. They were checked on 2,000 invented runners, not on people. It raises no band.',
 	unknownTitle: 'What the app does not know',
 	unknown: [
 		'Your true maximum. One in three people who are not active is more than 11 beats away from the estimate.',

@@ -1,4 +1,4 @@
-import type { Seen, SourceId } from '../../physiology/sources.ts';
+import type { Seen, SourceId } from './sources.ts';
 
 interface Study {
 	readonly source: SourceId;
@@ -8,8 +8,10 @@ interface Study {
 }
 
 /**
- * What is known about new runners, how fast their running grew, and their injuries. It stands beside
- * every programme, so that nobody takes our own limit for a proven one.
+ * What is known about new runners, how fast their running grew, and their injuries: sources
+ * nielsen2014 (874 new runners) and buist2008 (532). It stands beside
+ * every programme, so that nobody takes our own limit for a proven one. No formula: two results, each
+ * of one study, of which neither tells who will be hurt.
  */
 export const growthEvidence = {
 	/**
