@@ -7,6 +7,7 @@ declare module 'jstat' {
 	}
 	export const jStat: {
 		readonly normal: Normal;
+		readonly studentt: { inv(share: number, degreesOfFreedom: number): number };
 		quantiles(
 			values: readonly number[],
 			parts: readonly number[],

@@ -66,6 +66,7 @@ const gated = [
 	'/bands/mile-walk',
 	'/learn/edge',
 	'/learn/guess',
+	'/past/progress',
 	'/outings',
 	'/prompter'
 ];

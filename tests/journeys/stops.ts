@@ -348,6 +348,8 @@ export const walks: readonly Walk[] = [
 			await page.goto('/bands');
 			await ready(page);
 			await look('bands: pain stands', page);
+			await page.goto('/past/progress');
+			await look('past: how it changes', page);
 			await page.goto(place);
 			await look('past: one outing', page);
 			await press(page, 'Delete it');

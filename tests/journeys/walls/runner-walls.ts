@@ -141,6 +141,7 @@ export const runnerWalls: Walls = {
 		}),
 		'?/gone': ownFor('to /past')({ sends: () => ({ gone: 'yes' }) })
 	},
+	'/past/progress': { page: gated() },
 	'/past/[run]': {
 		page: oneOuting(),
 		'?/remove': oneOuting({ sends: sure })
