@@ -10,7 +10,7 @@ import { leadsTo } from './walk.ts';
 const clean = async (page: Page) =>
 	expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 
-/** Told some minutes into the brisk walk. */
+/** Told some minutes into the brisk walk, in place of what was told of it before. */
 const atSpeed = (speedKmh: number): EntryContent => ({
 	kind: 'talk-answer',
 	phase: 1,
@@ -18,7 +18,7 @@ const atSpeed = (speedKmh: number): EntryContent => ({
 	talk: 'comfortable',
 	effort: 5,
 	speedKmh,
-	afterPassage: true,
+	afterPassage: false,
 	pulse: { bpm: 128, source: 'chest-strap' }
 });
 

@@ -24,6 +24,7 @@ export const progress = {
 	/** Of the picture. */
 	picture: (outings: number, from: string, to: string, unit: string) =>
 		`${outings} outings, from ${from} to ${to} ${unit}, with a line through them and its doubt. The table below has the same numbers.`,
+	end: (date: string, speed: string, unit: string) => `${date}: ${speed} ${unit}`,
 	caption: (kind: string) => `${kind} at effort 5 or 6 with comfortable talk`,
 	columns: { on: 'Day', speed: 'Speed', line: 'The line there' },
 	onLine: (at: string, low: string, high: string) => `${at} (${low} to ${high})`,
