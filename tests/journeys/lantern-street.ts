@@ -108,6 +108,19 @@ export const test = base.extend<Fixtures, { house: House }>({
 	}
 });
 
+/** The same, for a file whose house no other enters: for what nobody could go on in afterwards. */
+export const inHouseOfItsOwn = () =>
+	test.extend<object, { house: House }>({
+		house: [
+			async ({}, use) => {
+				const house = await House.build({ env: { ADDRESS_HEADER } });
+				await use(house);
+				await house.tearDown();
+			},
+			{ scope: 'worker' }
+		]
+	});
+
 /** Puts the cookies of a phone into the page, so that it is that person's. */
 export async function become(page: Page, phone: Phone): Promise<void> {
 	await page.context().clearCookies();

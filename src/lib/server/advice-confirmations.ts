@@ -5,6 +5,7 @@ import * as audit from './audit.ts';
 import type { Coach } from './coaches.ts';
 import type { Database } from './database/tables.ts';
 import * as members from './members.ts';
+import { passOver } from './readable.ts';
 import type { Vault } from './vault.ts';
 
 /** A coach's word that the advice was given as the runner wrote it down. It opens nothing by itself. */
@@ -29,7 +30,7 @@ export interface SeenAdvice {
 /**
  * The advice of a sharing member, newest first. Null for who is not the coach's to know, or does
  * not share.
- * @throws VaultClosed, Unreadable
+ * @throws VaultClosed
  */
 export async function list(
 	database: Kysely<Database>,
@@ -43,7 +44,8 @@ export async function list(
 	const confirmed = await rowsOf(database, runnerId)
 		.where('advice_confirmation.member_id', '=', memberId)
 		.execute();
-	const held = await advice.list(database, vault, runnerId);
+	// One that cannot be read closes the runner's result, and the page looks like any other not-today.
+	const held = await advice.list(database, vault, runnerId, passOver);
 	return held.map(({ id, givenOn, role, scope }) => ({
 		id,
 		givenOn,

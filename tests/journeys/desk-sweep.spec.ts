@@ -1,0 +1,277 @@
+import type { APIRequestContext } from '@playwright/test';
+import { join } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
+import { todayIn } from './days.ts';
+import type { House } from './house.ts';
+import { expect, LanternStreet, inHouseOfItsOwn } from './lantern-street.ts';
+import { didAnOuting } from './past-outing.ts';
+import { Phone } from './phone.ts';
+import { routes } from './routes.ts';
+import { rowsOf } from './rows.ts';
+import { leaves, sentData } from './sent-data.ts';
+import { leadsTo, type Answers } from './walk.ts';
+
+// What a coach never sees, on any page of theirs, of a group that has everybody. Our own rules, no
+// source. People are invented.
+
+const test = inHouseOfItsOwn();
+
+test.describe.configure({ timeout: 240_000 });
+
+/** Ages, a pulse at rest and a limit in beats that no other number here comes near. */
+const RESTING = 43;
+const LIMIT = 193;
+const answers = {
+	Ines: { ...leadsTo.mayRun, 'age.years': 71 },
+	Dagny: { ...leadsTo.settlingIn, 'age.years': 37 },
+	Tobias: { ...leadsTo.mayWalk, 'age.years': 73 },
+	Rashid: { ...leadsTo.byTalk, 'age.years': 74 },
+	Pia: { ...leadsTo.mayRun, 'age.years': 76 },
+	Noor: { ...leadsTo.askFirst, 'age.years': 77 },
+	Gwen: { ...leadsTo.askFirst, 'age.years': 78 },
+	Vera: { ...leadsTo.askToday, 'age.years': 79 },
+	Ivo: { ...leadsTo.notToday, 'age.years': 83 },
+	Oren: { ...leadsTo.askAboutInjury, 'age.years': 86 },
+	Emma: { ...leadsTo.mayRun, 'age.years': 87 },
+	Lev: { ...leadsTo.mayRun, 'age.years': 89 },
+	Mei: { ...leadsTo.mayRun, 'age.years': 91 }
+} satisfies Record<string, Answers>;
+const EXPIRED: Answers = { 'age.years': 92 };
+
+const notToday = ['Gwen', 'Vera', 'Ivo', 'Oren', 'Emma', 'Lev'] as const;
+const answerAgain = ['Mei', 'Xaver'] as const;
+
+const ages = [...Object.values(answers), EXPIRED].map((one) => Number(one['age.years']));
+const thisYear = Number(todayIn('UTC').slice(0, 4));
+const years = ages.flatMap((age) => [thisYear - age, thisYear - age - 1]);
+/** The maximum that follows from an age: Tanaka 2001, 208 minus 0.7 for each year. */
+const maxima = ages.map((age) => 208 - 0.7 * age);
+/** Dagny's age, and so her maximum, are like other numbers of such a page. */
+const secrets = [...ages.filter((age) => age > 40), ...years, RESTING, LIMIT];
+
+const inWords = new RegExp(
+	[
+		/\b(CLEARED_\w+|SEEK_ADVICE|EMERGENCY|WAIT|NOT_ELIGIBLE|INCOMPLETE|NO_RESULT|RESCREEN|EXPIRED)\b/,
+		/\b[RHSACG]-[A-Z]{3,}/,
+		/\b(age|plan|act|ill|signs|chest|dizzy|faint|joint|recent|limits|cond|heart|bp|meds|preg)\.[a-z]+/,
+		/walkOnlyByPain|ageYears|reasonIds|restingBpm|maximumBpm|runnerId/,
+		/\bread(y|iness)\b/i,
+		/years old|\bage\b|\bborn\b/i,
+		/medicin|beta.?block|tablet for|blood pressure|diabet|insulin|asthma|pregnan/i,
+		/\b(ankles?|shin|ill today|illness)\b/i
+	]
+		.map(({ source }) => source)
+		.join('|'),
+	'i'
+);
+
+const keyNames =
+	/age|birth|born|reason|answer|question|medic|resting|maximum|capacity|status|code$|ruleset|sex$|weight|height|sign(s|$)|pain|limitBpm|pulseOff|covers|event/i;
+/** Keys that look like one of those, and what they are. */
+const harmless: Readonly<Record<string, string>> = {};
+
+/** A number by itself: no part of an id, of a decimal or of a longer number. */
+const alone = (number: number) => new RegExp(`(?<![\\w.,:-])${number}(?![\\w:-]|[.,]\\d)`);
+
+const drawn = / (?:d|points|x|y|[xyc][12xy]|r|width|height|viewBox|style|class|transform)="[^"]*"/g;
+/** The page as it is read, with every attribute but those of drawings, without files of the app. */
+const readable = (page: string) =>
+	page
+		.replace(/<script[\s\S]*?<\/script>/g, ' ')
+		.replace(/<link[^>]*>/g, ' ')
+		.replaceAll(drawn, ' ');
+
+interface Place {
+	readonly lantern: LanternStreet;
+	readonly outing: string;
+	readonly members: readonly string[];
+}
+
+const ofGroup = (part: string) => (at: Place) => [at.lantern.path + part];
+const ofMember = (part: string) => (at: Place) =>
+	at.members.map((id) => `${at.lantern.path}/members/${id}${part}`);
+/** Without anybody of a group on it: nothing is asked of the house. */
+const nobody = (path: string) => () => [path];
+
+/** Every route of the desk, with all its addresses: a new one has to be told here. */
+const addresses: Readonly<Record<string, (at: Place) => readonly string[]>> = {
+	'/coach': nobody('/coach'),
+	'/coach/new': nobody('/coach/new'),
+	'/coach/account': nobody('/coach/account'),
+	'/coach/sign-up': nobody('/coach/sign-up'),
+	'/coach/sign-in': nobody('/coach/sign-in'),
+	'/coach/forgot': nobody('/coach/forgot'),
+	'/coach/reset': nobody('/coach/reset'),
+	'/coach/gone': nobody('/coach/gone'),
+	'/coach/invited/[token]': nobody('/coach/invited/none'),
+	'/coach/[group]': ofGroup(''),
+	'/coach/[group]/attendance': ofGroup('/attendance'),
+	'/coach/[group]/contact/[member]': (at) =>
+		at.members.map((id) => `${at.lantern.path}/contact/${id}`),
+	'/coach/[group]/export.csv': ofGroup('/export.csv'),
+	'/coach/[group]/export.json': ofGroup('/export.json'),
+	'/coach/[group]/import': ofGroup('/import'),
+	'/coach/[group]/invite': ofGroup('/invite'),
+	'/coach/[group]/members/[member]': ofMember(''),
+	'/coach/[group]/members/[member]/bands': ofMember('/bands'),
+	'/coach/[group]/bands': (at) =>
+		['warm-up-walk', 'brisk-walk', 'steady-run', 'recovery-walk', 'cool-down-walk'].map(
+			(part) => `${at.lantern.path}/bands?part=${part}`
+		),
+	'/coach/[group]/print': ofGroup('/print'),
+	'/coach/[group]/cards': ofGroup('/cards'),
+	'/coach/[group]/wall': ofGroup('/wall'),
+	'/coach/[group]/stop-signs': ofGroup('/stop-signs'),
+	'/coach/[group]/cues': ofGroup('/cues'),
+	'/coach/[group]/outings': ofGroup('/outings'),
+	'/coach/[group]/outings/[outing]': (at) => [at.outing],
+	'/coach/[group]/programme': ofGroup('/programme'),
+	'/coach/[group]/programme/new': ofGroup('/programme/new'),
+	'/coach/[group]/settings': ofGroup('/settings')
+};
+
+/** Signs to stop are the same for everybody, and stand on their sheet and on the back of cards. */
+const generalSigns = /\/(stop-signs|cards|cues)$/;
+
+test('every route of the desk is looked at', () => {
+	const ofDesk = routes.map(({ id }) => id).filter((id) => /^\/coach(\/|$)/.test(id));
+	expect(Object.keys(addresses).sort()).toEqual(ofDesk.sort());
+});
+
+test('no page of a coach tells an age, a reason, an answer, a medicine or a pulse at rest', async ({
+	house,
+	stranger
+}) => {
+	const at = await everybody(house, stranger);
+	const { coach } = at.lantern;
+	const found: string[] = [];
+	for (const [id, of] of Object.entries(addresses)) {
+		const isPage = routes.find((route) => route.id === id)?.isPage === true;
+		for (const path of of(at)) {
+			found.push(...(await inPage(coach, path)), ...(isPage ? await inData(coach, path) : []));
+		}
+	}
+	expect([...new Set(found)]).toEqual([]);
+});
+
+test('what is not for today is one state, in the roster’s data, on the runner’s page and on that of their bands', async ({
+	house,
+	stranger
+}) => {
+	const { lantern } = await everybody(house, stranger);
+	const { coach, path } = lantern;
+	const idOf = (name: string) => lantern.runners.get(name)?.memberId ?? '';
+	const plain = (text: string, name: string) =>
+		text.replaceAll(idOf(name), 'ID').replaceAll(name, 'NAME');
+	const nodes = sentData(await (await coach.get(`${path}/__data.json`)).text());
+	const rows = nodes.flatMap((node) => (node as { rows?: { memberId: string }[] }).rows ?? []);
+	const row = (name: string) =>
+		plain(JSON.stringify(rows.find(({ memberId }) => memberId === idOf(name))), name);
+	const seen = async (name: string, part: string) => {
+		const answer = await coach.get(`${path}/members/${idOf(name)}${part}`);
+		expect(answer.status(), name + part).toBe(200);
+		return plain(await answer.text(), name).replaceAll(/nonce="[^"]*"|nonce-[\w+/=]+/g, '');
+	};
+	const everything = async (name: string) => ({
+		row: row(name),
+		page: await seen(name, ''),
+		data: await seen(name, '/__data.json'),
+		bands: await seen(name, '/bands'),
+		bandsData: await seen(name, '/bands/__data.json')
+	});
+	for (const [first, ...others] of [notToday, answerAgain]) {
+		const one = await everything(first);
+		expect(one.row).toContain(first === 'Gwen' ? '"not-today"' : '"answer-again"');
+		for (const name of others) expect(await everything(name), name).toEqual(one);
+	}
+});
+
+async function inPage(coach: Phone, path: string): Promise<readonly string[]> {
+	const page = await coach.get(path);
+	expect([200, 303, 404], path).toContain(page.status());
+	const text = readable(await page.text());
+	const words = generalSigns.test(path) ? null : inWords.exec(text);
+	const numbers = secrets.map((secret) => alone(secret).exec(text));
+	return [words, ...numbers].flatMap((hit) => (hit ? [`${path}: ${around(text, hit)}`] : []));
+}
+
+async function inData(coach: Phone, path: string): Promise<readonly string[]> {
+	const [bare, query = ''] = path.split('?');
+	const data = await coach.get(`${bare}/__data.json?${query}`);
+	if (data.status() !== 200) return [];
+	const all = sentData(await data.text()).flatMap((node) => leaves(node));
+	const wrong = all.filter(({ at, leaf }) => {
+		const key = at.split('.').at(-1)?.replaceAll('[]', '') ?? '';
+		const isKey = keyNames.test(key) && harmless[key] === undefined;
+		const isSaid = !generalSigns.test(path) && inWords.test(String(leaf));
+		return isKey || isSaid || (typeof leaf === 'number' && [...secrets, ...maxima].includes(leaf));
+	});
+	return wrong.map(({ at, leaf }) => `${path} data${at}: ${String(leaf)}`);
+}
+
+const around = (text: string, found: RegExpExecArray) =>
+	text.slice(Math.max(0, found.index - 60), found.index + 60).replaceAll(/\s+/g, ' ');
+
+/** A group with a runner of every outcome. */
+async function everybody(house: House, stranger: () => Promise<APIRequestContext>): Promise<Place> {
+	// Xaver answered long ago, when the clock said so.
+	await house.reopen({ daysAhead: -380 });
+	const xaver = new Phone(await stranger(), house.url);
+	await xaver.screen(EXPIRED);
+	await house.reopen({ env: { ADDRESS_HEADER: 'x-phone-address' } });
+	const lantern = await LanternStreet.found(new Phone(await stranger(), house.url));
+	const { coach, path } = lantern;
+	const today = todayIn(Intl.DateTimeFormat().resolvedOptions().timeZone);
+
+	for (const [name, told] of Object.entries(answers)) {
+		const phone = new Phone(await stranger(), house.url);
+		await phone.screen(told);
+		await phone.send('/bands/resting-pulse?/add', { beats: RESTING, seconds: 60, on: today });
+		await phone.lead(lantern.link, { name, agree: 'yes' });
+		lantern.runners.set(name, { phone, memberId: '' });
+	}
+	await xaver.lead(lantern.link, { name: 'Xaver', agree: 'yes' });
+	lantern.runners.set('Xaver', { phone: xaver, memberId: '' });
+	const begun = new Phone(await stranger(), house.url);
+	await begun.begin();
+	await begun.lead(lantern.link, { name: 'Bea', agree: 'yes' });
+	lantern.runners.set('Bea', { phone: begun, memberId: '' });
+	await coach.lead(`${path}?/add`, { name: 'Bram' });
+
+	const roster = await (await coach.get(path)).text();
+	for (const [name, { phone }] of lantern.runners) {
+		const memberId = new RegExp(`/members/([\\w-]+)"[^>]*><bdi[^>]*>${name}<`).exec(roster)?.[1];
+		expect(memberId, `${name} is on the list`).toBeTruthy();
+		lantern.runners.set(name, { phone, memberId: memberId ?? '' });
+	}
+	const phoneOf = (name: string) => lantern.runners.get(name)?.phone ?? begun;
+
+	const said = { role: 'doctor', covers: 'R-SIGN-ANKLES', scope: 'all', limitBpm: LIMIT };
+	await phoneOf('Noor').lead('/screening/advice?/record', { ...said, givenOn: today });
+	const advice = rowsOf(house, 'advice').map(({ id }) => String(id));
+	for (const id of advice) await coach.send(`${lantern.bandsOf('Noor')}?/confirm`, { advice: id });
+	await didAnOuting(phoneOf('Pia'), { more: [{ kind: 'pain', level: 'new', where: 'shin' }] });
+	await phoneOf('Emma').lead('/screening?/answer', { urgent: 'chest' });
+	await phoneOf('Mei').send('/screening/change', { sure: 'yes' });
+	spoil(house, await runnerOf(phoneOf('Lev')));
+
+	const outing = await coach.lead(`${path}/outings?/make`);
+	await coach.lead(`${path}?/start`);
+	const members = rowsOf(house, 'member')
+		.filter(({ group_id }) => group_id === lantern.groupId)
+		.map(({ id }) => String(id));
+	expect(members).toHaveLength(lantern.runners.size + 1);
+	return { lantern, outing, members };
+}
+
+const runnerOf = async (phone: Phone) =>
+	((await (await phone.get('/account/export')).json()) as { runnerId: string }).runnerId;
+
+/** Damages the result of somebody, as a bad disk would: it is closed, and by us. */
+function spoil({ dataFolder }: House, runnerId: string): void {
+	const database = new DatabaseSync(join(dataFolder, 'breathmark.sqlite'), { timeout: 5000 });
+	database
+		.prepare(`update screening_result set sealed = 'spoilt' where runner_id = ?`)
+		.run(runnerId);
+	database.close();
+}
