@@ -1,6 +1,7 @@
 import type { Kysely } from 'kysely';
 import { deskView, type DeskView } from '../guidance/desk-view.ts';
 import type { Course, NoCourse } from '../guidance/expected/course.ts';
+import { deskCourse } from '../guidance/expected/desk-course.ts';
 import type { RosterState } from '../guidance/roster-next.ts';
 import { rosterWord } from '../guidance/roster-word.ts';
 import { localDate } from '../screening/calendar.ts';
@@ -122,13 +123,16 @@ function seenOf(
 		return {
 			today: word,
 			desk: guidance.open ? deskView(access, guidance) : null,
-			course: effortBands.courseFrom(...from)
+			course: coarse(effortBands.courseFrom(...from))
 		};
 	} catch (error) {
 		if (error instanceof Unreadable) return UNREADABLE;
 		throw error;
 	}
 }
+
+const coarse = (course: Course | NoCourse) =>
+	course.kind === 'course' ? deskCourse(course) : course;
 
 function bareName({ id, name, runnerId }: members.Member): MemberBands {
 	const word = runnerId === null ? 'not-joined' : 'not-shared';
