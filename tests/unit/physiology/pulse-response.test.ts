@@ -9,6 +9,8 @@ import {
 	type PulseStep
 } from '$lib/physiology/pulse-response.ts';
 
+// Laws of exact exponential steps; numbers worked out elsewhere stand with the published values.
+
 const step = (durationSeconds: number, steadyBpm: number): PulseStep => ({
 	durationSeconds,
 	steadyBpm

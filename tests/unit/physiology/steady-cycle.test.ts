@@ -4,6 +4,8 @@ import { usualKinetics } from '$lib/physiology/pulse-kinetics.ts';
 import { pulseEdges } from '$lib/physiology/pulse-response.ts';
 import { steadyCycle, type Cycle } from '$lib/physiology/steady-cycle.ts';
 
+// Laws of the closed form itself; numbers worked out elsewhere stand with the published values.
+
 const cycles: fc.Arbitrary<Cycle> = fc
 	.record({
 		runSeconds: fc.double({ min: 5, max: 900, noNaN: true }),
