@@ -76,7 +76,7 @@ export const deskWalks: readonly Walk[] = [
 			await look('sign in: issues', page);
 			await see(page, look, 'reset: a link that is none', '/coach/reset?token=none');
 			await see(page, look, 'invited: a link that is none', '/coach/invited/none');
-			await LanternStreet.found(phone);
+			await LanternStreet.found(phone, { name: 'Quay Street beginners' });
 			await see(page, look, 'the coach’s groups', '/coach');
 			await see(page, look, 'the coach’s account', '/coach/account');
 			await see(page, look, 'a new group', '/coach/new');

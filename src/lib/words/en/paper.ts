@@ -27,7 +27,7 @@ export const paper = {
 				text: 'Each part with its line and how it should feel, to be read from two metres and more. No names, no pulse.'
 			},
 			'stop-signs': {
-				title: 'Signs to stop',
+				title: 'Sheet with the signs to stop',
 				text: 'When to stop and whom to call, with your emergency number, meeting point, defibrillator and first aider.'
 			},
 			cues: {
