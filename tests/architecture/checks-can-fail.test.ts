@@ -58,6 +58,8 @@ test.each([
 	['src/routes/+page.svelte', `<script>import '$lib/server/b.ts';</script>`],
 	['src/routes/+page.svelte', `<script>import 'zod';</script>`],
 	['src/routes/+page.ts', `import { b } from '$lib/forms/b.ts';`],
+	['src/lib/forms/sent-form.ts', `import { b } from './b.ts';`],
+	['src/lib/forms/sent-form.ts', `import 'zod';`],
 	['src/routes/+page.server.ts', `import '$lib/device/b.ts';`],
 	['src/routes/+server.ts', `import '$lib/components/B.svelte';`],
 	['src/hooks.server.ts', `import '$lib/components/B.svelte';`],

@@ -11,6 +11,7 @@ export type Part =
 	| 'published'
 	| 'words'
 	| 'forms'
+	| 'sent form'
 	| 'look'
 	| 'device'
 	| 'components'
@@ -47,12 +48,14 @@ export const mayImport: Readonly<Record<Part, Allowed>> = {
 	words: { parts: [], typesOf: [...pure, 'published'], ...nothing },
 	look: { parts: [], packages: [/^@fontsource-variable\//] },
 	forms: { parts: pure, packages: [/^zod$/] },
+	/** What a page shows of a form that came back: the one file of the forms without zod. */
+	'sent form': { parts: [], typesOf: ['forms'], ...nothing },
 	device: { parts: pure, packages: [/^idb$/, /^@simplewebauthn\/browser$/] },
-	components: { parts: [...pure, 'words'], packages: svelte },
+	components: { parts: [...pure, 'words', 'sent form'], packages: svelte },
 	server: { parts: [...pure, 'forms'], packages: [/^node:/, ...data, ...mail, ...lists, ...kit] },
 	page: {
 		// The forms bring zod, which is too heavy for a phone on a weak network.
-		parts: [...pure, 'words', 'look', 'device', 'components'],
+		parts: [...pure, 'words', 'look', 'device', 'components', 'sent form'],
 		typesOf: ['forms', 'published'],
 		packages: [
 			...svelte,
@@ -74,6 +77,7 @@ const byFolder: Readonly<Record<string, Part>> = {
 	'src/hooks.server.ts': 'door',
 	'src/hooks.client.ts': 'page',
 	'src/service-worker.ts': 'page',
+	'src/lib/forms/sent-form.ts': 'sent form',
 	...Object.fromEntries(
 		(Object.keys(mayImport) as Part[]).map((part) => [`src/lib/${part}/`, part])
 	)

@@ -1,10 +1,10 @@
 import { coachBands } from '$words/coach-bands.ts';
-import type { BandField, BandFormView } from './band-form.ts';
+import type { BandFormView } from './band-form.ts';
 
 /** What is wrong with a field, in words; where it went too far, where that field ends and why. */
 export function issueText(
 	code: string,
-	field: BandField,
+	field: string,
 	{ ends, phase }: Pick<BandFormView, 'ends' | 'phase'>
 ): string {
 	if (code === 'beyond') {
