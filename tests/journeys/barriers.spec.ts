@@ -22,7 +22,6 @@ for (const { name, go } of [...walks, ...deskWalks]) {
 		phone,
 		house
 	}) => {
-		test.setTimeout(180_000);
 		const found: string[] = [];
 		await go({ page, phone, house }, async (stop) => {
 			const note = (what: readonly string[], how = '') =>

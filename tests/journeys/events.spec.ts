@@ -52,7 +52,7 @@ test('only the advice of a doctor, of that day or later, lifts it', async ({ pag
 	await phone.lead('/screening/advice?/record', { ...doctor, givenOn: today });
 	await page.goto('/screening/result');
 	await expect(page.getByRole('heading', { level: 1 })).toHaveText(
-		'From what you told us, you may run'
+		'From what you told us, you begin by walking'
 	);
 	await expect(page.getByText('Already covered by advice')).toBeVisible();
 	// Whoever was told to stop begins with walking, whatever was said.

@@ -20,6 +20,10 @@ test('new to exercise: may run, and begins with walking, with no run on the page
 	phone
 }) => {
 	await page.goto('/screening/result');
+	await expect(page.getByRole('heading', { level: 1 })).toHaveText(
+		'From what you told us, you begin by walking'
+	);
+	await expect(page.locator('h1 + p')).toContainText('at least six walks over at least two weeks');
 	await expect(page.getByText('You are new to regular exercise.')).toBeVisible();
 	await page.goto('/bands');
 	await expect(page.getByText('You are settling in.')).toBeVisible();
@@ -67,6 +71,7 @@ test('six walks in a week are not enough, nor are five in two; six in two weeks 
 	await page.goto('/bands');
 	await expect(settling).toHaveCount(0);
 	await expect(run).toBeVisible();
+	expect(await phone.result(), 'it is done').toBe('From what you told us, you may run');
 
 	await house.reopen({ daysAhead: 13 });
 	await page.goto('/bands');

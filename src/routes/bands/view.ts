@@ -47,7 +47,6 @@ export type PulseView =
 			readonly restingBpm: number;
 			readonly mornings: number;
 			readonly maximumBpm: number;
-			readonly maximumSpreadBpm: number;
 			readonly basis: 'age' | 'supervised-test' | 'age-and-highest-seen';
 	  };
 
@@ -72,7 +71,6 @@ export function pulseView(basis: PulseBasis): PulseView {
 				restingBpm: whole(basis.resting.bpm),
 				mornings: basis.resting.mornings,
 				maximumBpm: whole(basis.maximum.bpm),
-				maximumSpreadBpm: whole(basis.maximum.spreadBpm),
 				basis: basis.maximum.basis
 			};
 	}

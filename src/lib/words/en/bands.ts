@@ -16,10 +16,9 @@ export const bands = {
 	countTo: (high: number) => `to ${high}`,
 	rest: (bpm: number) => `rest ${bpm}`,
 	maximum: {
-		age: (bpm: number, spread: number) => `maximum, from age, ${bpm} ± ${spread}`,
-		'supervised-test': (bpm: number, spread: number) => `maximum, measured, ${bpm} ± ${spread}`,
-		'age-and-highest-seen': (bpm: number, spread: number) =>
-			`maximum, from age and your highest pulse, ${bpm} ± ${spread}`
+		age: (bpm: number) => `maximum, from age, ${bpm}`,
+		'supervised-test': (bpm: number) => `maximum, measured, ${bpm}`,
+		'age-and-highest-seen': (bpm: number) => `maximum, from age and your highest pulse, ${bpm}`
 	},
 	byItsEnd: 'by the end of it',
 	usual: {
@@ -40,7 +39,7 @@ export const bands = {
 		pulseUnder: (high: string) =>
 			`Pulse: under ${high} of your reserve, which is maximum minus resting (Karvonen 1957).`,
 		maximumAge:
-			'Maximum: 208 minus 0.7 times your age (Tanaka 2001). In adults who were not active, one in three was more than 11 beats away from it (Sarzynski 2013).',
+			'Maximum: 208 minus 0.7 times your age (Tanaka 2001). How far it can be off stands below.',
 		maximumTested: 'Maximum: from your supervised test, give or take 3.',
 		resting: (mornings: number) =>
 			mornings === 1

@@ -20,6 +20,7 @@ export const groupFields = {
 	usualPlaceHint: 'Such as the canal path, or the room with the treadmills. It may stay empty.',
 	timeZone: 'Time zone',
 	timeZoneHint: 'The group’s days begin and end by it.',
+	timeZoneOpen: 'Pick the place nearest to you',
 	units: 'Speed in',
 	paceUnits: 'Pace in',
 	emergencyNumber: 'Emergency number where you run',

@@ -162,8 +162,9 @@ export const result = {
 	urgent: 'Please call your doctor or a health line today.',
 	worse: 'If it comes back or gets worse before that, call for help:',
 	takeBack: 'I ticked an urgent sign by mistake',
+	settlesInTitle: 'From what you told us, you begin by walking',
 	settlesIn:
-		'You begin with settling in: at least six walks over at least two weeks, before the first short runs.',
+		'You begin with settling in: at least six walks over at least two weeks. After them you may run: short runs first.',
 	stopCurrent: 'Stop exercise until you have been checked.',
 	risk: 'No form can remove all risk. Stop if you feel unwell.',
 	until: (date: string) => `This counts until ${date}, or until your health changes.`,

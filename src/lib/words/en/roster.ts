@@ -55,7 +55,9 @@ export const roster = {
 		here: 'Here today'
 	},
 	pulse: { on: 'on', off: 'off' },
-	settlingIn: (date: string) => `settling in, until ${date} at least`,
+	settlingIn: (date: string) => `settling in: walks until ${date} at least`,
+	settlingInShort: 'settling in: walks',
+	afterwards: (word: string) => `then ${word}`,
 	shortRuns: (longest: string) => `runs of ${longest} at most for now`,
 	endsOn: (date: string) => `until ${date}`,
 	endsSoon: (date: string, days: number) =>

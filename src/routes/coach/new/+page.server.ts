@@ -2,12 +2,13 @@ import { fail, redirect } from '@sveltejs/kit';
 import { groupForm } from '$lib/forms/group.ts';
 import { readForm } from '$lib/forms/read-form.ts';
 import * as groups from '$lib/server/groups.ts';
-import { visitor } from '$lib/server/visitor.ts';
 import type { Actions, PageServerLoad } from './$types';
 
-export const load: PageServerLoad = async ({ locals, cookies }) => {
-	const { timeZone } = await visitor(locals.house, null, cookies);
-	return { timeZone, zones: [...Intl.supportedValuesOf('timeZone'), 'UTC'] };
+export const load: PageServerLoad = ({ cookies }) => {
+	const zones = [...Intl.supportedValuesOf('timeZone'), 'UTC'];
+	const named = cookies.get('time_zone') ?? '';
+	/** Null where nobody named one: then it is asked, and nothing stands there beforehand. */
+	return { timeZone: zones.includes(named) ? named : null, zones };
 };
 
 export const actions: Actions = {

@@ -1,5 +1,7 @@
 import { fail, redirect, type RequestEvent } from '@sveltejs/kit';
+import { settlingIn } from '$lib/outing/settling-in.ts';
 import type { Access } from '$lib/screening/access.ts';
+import { localDate } from '$lib/screening/calendar.ts';
 import type { ScreeningResult } from '$lib/screening/types.ts';
 import * as consents from '$lib/server/consents.ts';
 import * as drafts from '$lib/server/drafts.ts';
@@ -7,6 +9,7 @@ import * as events from '$lib/server/events.ts';
 import * as pains from '$lib/server/pains.ts';
 import * as screenings from '$lib/server/screenings.ts';
 import { visitor } from '$lib/server/visitor.ts';
+import * as walks from '$lib/server/walks.ts';
 import { standingOf } from '../../standing-of.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { actionsFor } from './actions.ts';
@@ -19,9 +22,12 @@ export const load: PageServerLoad = async (event) => {
 	const newest = runner && (await screenings.newest(database, vault, runner.runnerId));
 	const draft = runner && (await drafts.load(database, vault, runner.runnerId, now));
 	const withdrawn = newest !== null && !(await consents.given(database, runner?.runnerId ?? ''));
-	const { emergencyNumber } = await visitor(house, runner, event.cookies);
+	const { emergencyNumber, timeZone } = await visitor(house, runner, event.cookies);
+	const settlesIn = await isSettlingIn(event, access, timeZone);
 	return {
 		heading: withdrawn ? ('WITHDRAWN' as const) : headingFor(access),
+		/** Whoever is settling in reads first that it begins with walking. */
+		settlesIn,
 		why: access.liftable.filter(({ reason }) => reason.startsWith('R-')),
 		covered: access.coveredReasons,
 		...(access.allowed ? whatIsOpen(access) : whatIsClosed(access)),
@@ -42,10 +48,21 @@ export const actions: Actions = {
 	}
 };
 
+/** Whether walking comes first, and is not done yet. */
+async function isSettlingIn(
+	{ locals: { house, runner, now } }: Pick<RequestEvent, 'locals'>,
+	access: Access,
+	timeZone: string
+): Promise<boolean> {
+	if (runner === null || !access.allowed) return false;
+	const walked = await walks.list(house.database, runner.runnerId);
+	const days = walks.daysSince(walked, localDate(now, timeZone));
+	return settlingIn(access.startEffort === 'moderate' && access.run, days).kind === 'going-on';
+}
+
 const whatIsOpen = (access: Extract<Access, { allowed: true }>) => ({
 	pulseOff: access.pulse.on ? [] : access.pulse.reasons,
 	starting: access.reasons.filter((id) => id.startsWith('S-')),
-	settlesIn: access.run && access.startEffort === 'moderate',
 	care: access.advice,
 	until: access.validUntil,
 	urgent: false,
@@ -56,7 +73,6 @@ const whatIsOpen = (access: Extract<Access, { allowed: true }>) => ({
 const whatIsClosed = (access: Extract<Access, { allowed: false }>) => ({
 	pulseOff: [],
 	starting: [],
-	settlesIn: false,
 	care: [],
 	until: null,
 	urgent: access.urgent,
