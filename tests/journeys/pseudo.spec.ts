@@ -4,7 +4,9 @@ import { CLOSING, OPENING } from '../pseudo/pseudo-text.js';
 import { todayIn } from './days.ts';
 import { House } from './house.ts';
 import { LanternStreet, become, expect, test as base } from './lantern-street.ts';
+import { didAnOuting } from './past-outing.ts';
 import { Phone } from './phone.ts';
+import { routes } from './routes.ts';
 import { leadsTo } from './walk.ts';
 
 const VITE = new URL('../../node_modules/vite/bin/vite.js', import.meta.url).pathname;
@@ -45,6 +47,18 @@ const open = [
 	'/learn/scale',
 	'/learn/one-breath',
 	'/learn/teach',
+	'/safety/weather',
+	'/safety/outing',
+	'/safety/health',
+	'/emergency-number',
+	'/screening/emergency',
+	'/account/gone',
+	'/join/none',
+	'/tablet/none/done',
+	'/coach/sign-up',
+	'/coach/gone',
+	'/demo',
+	'/nowhere',
 	'/link',
 	'/prompter'
 ];
@@ -52,6 +66,7 @@ const results = [
 	'/screening/result',
 	'/screening/doctor',
 	'/screening/advice',
+	'/screening/change',
 	'/account',
 	'/past'
 ];
@@ -67,9 +82,13 @@ const gated = [
 	'/learn/edge',
 	'/learn/guess',
 	'/past/progress',
+	'/learn/one-breath/moving',
 	'/outings',
 	'/prompter'
 ];
+
+/** Where the looks went, over all tests of this file. */
+const seen = new Set<string>();
 
 // One worker, one build.
 test.describe.configure({ mode: 'default' });
@@ -85,6 +104,25 @@ for (const name of ['mayRun', 'byTalk', 'mayWalk', 'settlingIn', 'askFirst'] as 
 		await look(page, name === 'askFirst' ? results : [...results, ...gated]);
 	});
 }
+
+test('no text is written in a page: outings of one’s own, past and to come', async ({
+	page,
+	phone
+}) => {
+	await phone.screen();
+	await look(page, [await didAnOuting(phone), await phone.lead('/outings?/make')]);
+});
+
+test('no text is written in a page: between the questions', async ({ page, phone }) => {
+	await phone.lead('/screening?/answer', { urgent: 'none' });
+	await look(page, ['/screening/consent']);
+	await phone.screen(leadsTo.notToday);
+	await look(page, ['/screening/well']);
+	await phone.screen(leadsTo.askFirst);
+	await phone.answerAll();
+	await phone.send('/screening/check', { truth: 'yes' });
+	await look(page, ['/screening/changed']);
+});
 
 test('no text is written in a page: the questions', async ({ page, phone }) => {
 	await phone.answerAll();
@@ -114,6 +152,24 @@ test('no text is written in a page: the desk', async ({ page, stranger, house })
 			'/cues'
 		].map(on(lantern))
 	);
+	const member = `/members/${lantern.runners.get('Ines')?.memberId}`;
+	await look(page, [lantern.path + member, lantern.link]);
+	await look(page, [await coach.lead(`${lantern.path}/outings?/make`)]);
+	await coach.lead(`${lantern.path}?/start`);
+	await look(page, [`${lantern.path}/contact/${lantern.runners.get('Ines')?.memberId}`]);
+	await look(page, [await coach.lead(`${lantern.path}/invite?/tablet`)]);
+	await page.context().clearCookies();
+	await look(page, ['/coach/sign-in', '/coach/forgot', '/coach/reset?token=none']);
+	await look(page, ['/coach/invited/none']);
+});
+
+test('every page was looked at', () => {
+	const pages = routes.filter(({ isPage }) => isPage).map(({ id }) => id);
+	const patterns = pages
+		.map((id) => ({ id, pattern: new RegExp(`^${id.replaceAll(/\[[^\]]+\]/g, '[^/]+')}$`) }))
+		.sort((a, b) => a.id.split('[').length - b.id.split('[').length);
+	const looked = [...seen].map((path) => patterns.find(({ pattern }) => pattern.test(path))?.id);
+	expect(pages.filter((id) => !looked.includes(id))).toEqual([]);
 });
 
 const on =
@@ -126,6 +182,7 @@ async function look(page: Page, paths: readonly string[]) {
 	for (const path of paths) {
 		await page.goto(path);
 		await page.waitForLoadState('networkidle');
+		seen.add(new URL(page.url()).pathname);
 		const texts = await page.evaluate(textsOf);
 		const written = texts.flatMap((text) => outside(text.replace(DATA, '')));
 		expect(written, `${path}: a text that no translation reaches`).toEqual([]);
