@@ -69,17 +69,19 @@ function listen(): number {
 		const within = (at: number, end: number) => Math.min(Math.max(at, 1), end - 1);
 		const xs = [left + 3, (left + right) / 2, right - 3].map((x) => within(x, innerWidth));
 		const ys = [top + 3, (top + bottom) / 2, bottom - 3].map((y) => within(y, innerHeight));
-		for (const x of xs) {
-			for (const y of ys) {
-				const above = document.elementFromPoint(x, y);
-				for (let box = above; box && !box.contains(focused); box = box.parentElement) {
-					if (['sticky', 'fixed'].includes(getComputedStyle(box).position)) {
-						return [`2.4.11 ${html(box)} lies over ${html(focused)}`];
-					}
-				}
-			}
+		const over = xs
+			.flatMap((x) => ys.map((y) => document.elementFromPoint(x, y)))
+			.map((above) => staying(above, focused))
+			.find((box) => box !== null);
+		return over ? [`2.4.11 ${html(over)} lies over ${html(focused)}`] : [];
+	}
+
+	/** What stays on the screen, around what lies above, and not around what has the focus. */
+	function staying(above: Element | null, focused: Element): Element | null {
+		for (let box = above; box && !box.contains(focused); box = box.parentElement) {
+			if (['sticky', 'fixed'].includes(getComputedStyle(box).position)) return box;
 		}
-		return [];
+		return null;
 	}
 
 	const key = ({ key }: KeyboardEvent) => key === 'Tab' && note(document.activeElement);

@@ -22,33 +22,17 @@ function look(): string[] {
 	const moving = document.getAnimations().length;
 	if (moving > 0) found.push(`2.3.3 ${moving} animations`);
 	for (const element of all) {
-		for (const part of [null, '::before', '::after']) {
-			const { animationName, transitionDuration, scrollBehavior } = getComputedStyle(element, part);
-			const lasts = transitionDuration.split(',').some((time) => parseFloat(time) > 0);
-			if (animationName !== 'none' || lasts || scrollBehavior !== 'auto') {
-				found.push(`2.3.3 moves: ${html(element)}`);
-			}
-		}
+		if (moves(element)) found.push(`2.3.3 moves: ${html(element)}`);
 	}
 
 	const groups = new Set<string>();
-	const nameOf = (radio: Element) => radio.getAttribute('name') ?? '';
 	const before = document.activeElement;
 	for (const element of all.filter((one) => one.checkVisibility({ visibilityProperty: true }))) {
 		if (element.matches('button, .button, select, textarea, input:not([type=hidden])')) {
 			if (!hasEdge(element)) found.push(`1.4.11 no edge in own colours: ${html(element)}`);
 		}
-		// Of circles the first: where the focus was in a group, Tab goes back to.
-		const isFurther = element.matches('[type=radio]') && groups.has(nameOf(element));
-		if (element.matches('[type=radio]')) groups.add(nameOf(element));
-		if (element.tabIndex >= 0 && !element.matches(':disabled') && !isFurther) {
-			element.focus();
-			const seen = element.closest('.choice') ?? element;
-			const { outlineStyle, outlineWidth, outlineColor } = getComputedStyle(seen);
-			const isSeen = outlineStyle !== 'none' && parseFloat(outlineWidth) >= 2;
-			if (!isSeen || window.contrastWithGround(outlineColor, seen.parentElement) < 3) {
-				found.push(`2.4.7 no ring in own colours: ${html(element)}`);
-			}
+		if (takesFocus(element) && !hasRing(element)) {
+			found.push(`2.4.7 no ring in own colours: ${html(element)}`);
 		}
 		if (element.matches('svg') && !isDrawn(element)) {
 			found.push(`1.4.11 a picture is gone in own colours: ${html(element)}`);
@@ -59,6 +43,32 @@ function look(): string[] {
 	}
 	if (before instanceof HTMLElement) before.focus();
 	return found;
+
+	function moves(element: Element): boolean {
+		return [null, '::before', '::after'].some((part) => {
+			const { animationName, transitionDuration, scrollBehavior } = getComputedStyle(element, part);
+			const lasts = transitionDuration.split(',').some((time) => parseFloat(time) > 0);
+			return animationName !== 'none' || lasts || scrollBehavior !== 'auto';
+		});
+	}
+
+	/** Of circles the first: where the focus was in a group, Tab goes back to. */
+	function takesFocus(element: HTMLElement): boolean {
+		if (element.tabIndex < 0 || element.matches(':disabled')) return false;
+		if (!element.matches('[type=radio]')) return true;
+		const name = element.getAttribute('name') ?? '';
+		const isFirst = !groups.has(name);
+		groups.add(name);
+		return isFirst;
+	}
+
+	function hasRing(element: HTMLElement): boolean {
+		element.focus();
+		const seen = element.closest('.choice') ?? element;
+		const { outlineStyle, outlineWidth, outlineColor } = getComputedStyle(seen);
+		const isThere = outlineStyle !== 'none' && parseFloat(outlineWidth) >= 2;
+		return isThere && window.contrastWithGround(outlineColor, seen.parentElement) >= 3;
+	}
 
 	function hasEdge(element: Element): boolean {
 		if (element.matches('[type=checkbox], [type=radio], [type=range], [type=file]')) return true;
