@@ -116,6 +116,9 @@ test('without script, with nobody in the group, and with a start in the past', a
 	await page.getByLabel('First day', { exact: true }).fill('2020-01-06');
 	await page.getByRole('button', { name: 'Show the weeks' }).click();
 	await expect(page.getByText('Choose today or a later day.').first()).toBeVisible();
+	await page.getByLabel('First day', { exact: true }).fill('9999-12-31');
+	await page.getByRole('button', { name: 'Show the weeks' }).click();
+	await expect(page.getByText('Choose a day within a year from today.').first()).toBeVisible();
 	await page.getByRole('button', { name: 'Begin today' }).click();
 	await expect(page.getByRole('heading', { name: 'These are the weeks' })).toBeVisible();
 	await expect(page.getByText('No mean or highest can be drawn yet.')).toBeVisible();

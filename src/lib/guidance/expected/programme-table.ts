@@ -14,13 +14,15 @@ export interface WeekPulse {
 }
 
 /**
- * Expected peak and mean of each week, of one runner or of a group's middle. An illustration.
+ * Expected peak and mean of each week, of one runner or of a group's middle. An illustration of the
+ * programme as it is written: who settles in now, or whose runs are short for now, is taken to run
+ * with the others in its weeks with runs, for these lie ahead. Who may walk, walks in all of them.
  */
 export function programmeTable(
 	weeks: readonly ProgrammeWeek[],
 	courses: readonly (Course | NoCourse)[]
 ): readonly WeekPulse[] {
-	const known = courses.filter((course) => course.kind === 'course');
+	const known = courses.filter((course) => course.kind === 'course').map(inWeeksToCome);
 	return weeks.map((week) => {
 		const each = known.flatMap((course) => weekOf(week, course) ?? []);
 		return {
@@ -30,6 +32,11 @@ export function programmeTable(
 			meanShare: median(each.map(({ meanShare }) => meanShare))
 		};
 	});
+}
+
+function inWeeksToCome(course: Course): Course {
+	const runs = course.runs || course.isSettlingIn;
+	return { ...course, runs, longestRunSeconds: null };
 }
 
 function weekOf({ outings }: ProgrammeWeek, course: Course) {

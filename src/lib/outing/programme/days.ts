@@ -1,4 +1,4 @@
-import { compareDates, isLocalDate, type LocalDate } from '../../calendar/local-date.ts';
+import { addMonths, compareDates, isLocalDate, type LocalDate } from '../../calendar/local-date.ts';
 import type { ProgrammeWishes } from './wishes.ts';
 
 /** On which days a programme may have its outings. */
@@ -14,6 +14,7 @@ export interface DayIssue {
 	readonly code:
 		| 'not-a-date'
 		| 'in-the-past'
+		| 'too-far'
 		| 'weekday-unknown'
 		| 'weekday-twice'
 		/** Another number of weekdays than outings a week. */
@@ -25,6 +26,8 @@ export interface DayIssue {
 }
 
 export const MOST_HOLIDAYS = 200;
+/** A start that lies farther ahead is a slip of the hand. Common practice, no source. */
+const LATEST_START_MONTHS = 12;
 /** So many do not fit into seven days with a day off between each. */
 const DO_NOT_FIT = 4;
 
@@ -51,7 +54,9 @@ export function checkDays(
 function startIssues(startsOn: LocalDate, today: LocalDate): readonly DayIssue[] {
 	const field = 'startsOn';
 	if (!isLocalDate(startsOn)) return [{ code: 'not-a-date', field }];
-	return compareDates(startsOn, today) < 0 ? [{ code: 'in-the-past', field }] : [];
+	if (compareDates(startsOn, today) < 0) return [{ code: 'in-the-past', field }];
+	const last = addMonths(today, LATEST_START_MONTHS);
+	return compareDates(startsOn, last) > 0 ? [{ code: 'too-far', field }] : [];
 }
 
 function weekdayIssues(weekdays: readonly number[], outingsAWeek: number): readonly DayIssue[] {

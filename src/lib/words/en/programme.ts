@@ -106,6 +106,7 @@ export const programme = {
 			'unknown-option': 'Choose days from Monday to Sunday.',
 			'too-long': 'Give a day that exists.',
 			'in-the-past': 'Choose today or a later day.',
+			'too-far': 'Choose a day within a year from today.',
 			'weekday-unknown': 'Choose days from Monday to Sunday.',
 			'weekday-twice': 'Choose each day of the week once.',
 			'weekdays-not-as-many': 'Choose as many days as there are outings a week.',

@@ -81,6 +81,17 @@ describe('the weeks of a programme', () => {
 		}
 	});
 
+	test('of whoever settles in now, or settled in not long ago, have the runs that are to come', () => {
+		const gentle = { startEffort: 'moderate' } as const;
+		const settling = courseWith(30, gentle, [3]);
+		const settled = courseWith(30, gentle, [14, 12, 9, 6, 3, 1]);
+		expect([settling.runs, settled.longestRunSeconds]).toEqual([false, 30]);
+		const last = (course: typeof settling) => programmeTable(weeks, [course]).at(-1)?.peakShare;
+		expect(last(settling)).toBeCloseTo(last(courseWith(30)) ?? 0, 12);
+		expect(last(settled)).toBeCloseTo(last(courseWith(30)) ?? 0, 12);
+		expect(last(settling)).toBeGreaterThan(last(walker) ?? 1);
+	});
+
 	test('of a group have the median', () => {
 		const each = [24, 30, 40].map((capacity) => programmeTable(weeks, [courseWith(capacity)])[3]!);
 		const group = programmeTable(

@@ -23,6 +23,12 @@ describe('the days of a programme', () => {
 		expect(codes({ startsOn: '2026-02-30' })).toEqual(['not-a-date']);
 	});
 
+	test('begin within a year, and no mistyped year goes on to the end of time', () => {
+		expect(codes({ startsOn: '2027-11-25' })).toEqual([]);
+		expect(codes({ startsOn: '2027-11-26' })).toEqual(['too-far']);
+		expect(codes({ startsOn: '9999-12-31' })).toEqual(['too-far']);
+	});
+
 	test.each([
 		[[1, 3], 3, 'weekdays-not-as-many'],
 		[[1, 3, 5], 2, 'weekdays-not-as-many'],

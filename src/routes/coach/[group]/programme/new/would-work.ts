@@ -91,7 +91,7 @@ export function daysThatWork(
 			text: programmeForm.nearestWeekdays(text)
 		});
 	}
-	if (issues.some(({ code }) => code === 'in-the-past')) {
+	if (issues.some(({ code }) => code === 'in-the-past' || code === 'too-far')) {
 		found.push({
 			field: 'startsOn',
 			value: held({ startsOn: today }),
