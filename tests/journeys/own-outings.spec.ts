@@ -31,7 +31,8 @@ test('whoever joins late and settled in begins with short runs, in every way to 
 
 	const kept = async () =>
 		(await (await late.get('/prompter/kept')).json()) as KeptForRunner<unknown>;
-	const { outings, own, usual } = await kept();
+	const { outings, own, usual, longestRunSeconds } = await kept();
+	expect(longestRunSeconds).toBe(30);
 	// The group runs 30, 40, 50, 40 and 30 s.
 	for (const { outing, walksInstead } of [
 		...outings,

@@ -39,6 +39,26 @@ test('a whole outing, phase by phase, to the end and to what counts afterwards',
 	await expect(page.getByText('no running until it is gone')).toBeVisible();
 });
 
+test('whoever settled in not long ago may skip a run, and no walk', async ({
+	page,
+	phone,
+	context
+}) => {
+	await phone.screen();
+	await context.route('**/prompter/kept', async (route) => {
+		const kept = (await (await route.fetch({ maxRetries: 3 })).json()) as object;
+		await route.fulfill({ json: { ...kept, longestRunSeconds: 30 } });
+	});
+	await start(page);
+	await expect(button(page, 'Skip this part')).toHaveCount(0);
+	await page.clock.runFor(421_000);
+	await expect(heading(page)).toHaveText('Steady run');
+	await button(page, 'Skip this part').click();
+	await expect(heading(page)).toHaveText('Recovery walk');
+	await expect(button(page, '30 s more')).toBeVisible();
+	await expect(button(page, 'Skip this part')).toHaveCount(0);
+});
+
 test('a screen that is locked for seven minutes, a reload and a kill lose no second', async ({
 	page,
 	phone,

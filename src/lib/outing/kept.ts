@@ -43,6 +43,8 @@ export interface KeptForRunner<Phase> {
 	readonly emergencyNumber: string | null;
 	readonly mayRun: boolean;
 	readonly settlingIn: boolean;
+	/** How long a run may last in the weeks after settling in; null where nothing limits it. */
+	readonly longestRunSeconds: number | null;
 	readonly pulseOn: boolean;
 	/** The ends of the pulse's axis; null where there is no band in beats. */
 	readonly axis: { readonly restingBpm: number; readonly maximumBpm: number } | null;

@@ -8,6 +8,7 @@ import * as outingPlans from '$lib/server/outing-plans.ts';
 import * as plannedOutings from '$lib/server/planned-outings.ts';
 import { runnerOuting } from '$lib/guidance/runner-outing.ts';
 import type { KeptForRunner } from '$lib/outing/kept.ts';
+import { longestRunNow } from '$lib/outing/settling-in.ts';
 import { ownOuting } from '$lib/outing/own-outing.ts';
 import { prompter } from '$words/prompter.ts';
 import { setView } from '../../bands/set-view.ts';
@@ -52,6 +53,7 @@ export const GET: RequestHandler = async (event) => {
 		emergencyNumber,
 		mayRun,
 		settlingIn: isSettling,
+		longestRunSeconds: longestRunNow(guidance.settlingIn),
 		pulseOn: pulse.kind === 'on',
 		axis:
 			pulse.kind === 'on' ? { restingBpm: pulse.restingBpm, maximumBpm: pulse.maximumBpm } : null,
