@@ -119,7 +119,7 @@ export const paper = {
 		lastThird: 'In the last third, with breaths is fine.',
 		notes: [
 			'Before you start: ask everybody whether they are well today. Whoever says no goes home or walks with you.',
-			'Whoever may walk, or is settling in, walks briskly in each run. Whoever began to run not long ago runs as long as the list of runners says, and walks on.',
+			'Whoever may walk, or is settling in, walks briskly in each run. Who has short runs walks on sooner.',
 			'Whoever cannot say the line slows to a walk. Whoever needs longer to recover walks on into the next run.',
 			'Do not let anybody stop dead after a run. Walk for six minutes or more at the end.'
 		],
