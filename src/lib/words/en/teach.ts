@@ -2,6 +2,7 @@
 export const teach = {
 	title: 'A lesson in ten minutes',
 	lead: 'Teach a group to hear its own effort. You need a clock, one text for every two people, and a place to walk.',
+	print: 'Print it from the menu of your browser: the plan on one sheet, the texts on the next.',
 	beforeTitle: 'Before you begin',
 	before: [
 		'Ask everybody: are you OK today? Whoever is not walking or running today can hold the clock, listen and read sitting down.',
