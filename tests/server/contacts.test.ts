@@ -52,10 +52,24 @@ describe.each(DATABASES)('an emergency contact on %s', (type) => {
 		await keep(at);
 		expect(await ask(at)).toBeNull();
 		await start(at);
-		expect(await ask(at)).toEqual({ memberName: 'Ines', contact: SISTER });
+		expect(await ask(at)).toEqual({ memberName: 'Ines', contact: SISTER, isUnreadable: false });
 		expect(await ask(at, NOW + 4 * 60 * MINUTE)).toBeNull();
 		await groupOutings.end(here.database, at.coach.coachId, at.group.id, NOW);
 		expect(await ask(at)).toBeNull();
+	});
+
+	it('that cannot be read is said to be so, and is no "gave nobody"', async () => {
+		const at = await inGroup();
+		await keep(at);
+		await start(at);
+		await here.database
+			.updateTable('emergency_contact')
+			.set({ sealed: 'spoilt' })
+			.where('runner_id', '=', at.runner)
+			.execute();
+		expect(await ask(at)).toEqual({ memberName: 'Ines', contact: null, isUnreadable: true });
+		// Nothing was read.
+		expect(await readings.list(here.database, at.runner)).toEqual([]);
 	});
 
 	it('is written down for the runner each time that it is shown', async () => {
@@ -77,7 +91,7 @@ describe.each(DATABASES)('an emergency contact on %s', (type) => {
 	it('that nobody gave is said, and no reading written', async () => {
 		const at = await inGroup();
 		await start(at);
-		expect(await ask(at)).toEqual({ memberName: 'Ines', contact: null });
+		expect(await ask(at)).toEqual({ memberName: 'Ines', contact: null, isUnreadable: false });
 		expect(await readings.list(here.database, at.runner)).toEqual([]);
 	});
 

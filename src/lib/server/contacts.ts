@@ -4,6 +4,7 @@ import * as audit from './audit.ts';
 import type { Database } from './database/tables.ts';
 import * as groupOutings from './group-outings.ts';
 import * as members from './members.ts';
+import { readOr, type Missed, type Note } from './readable.ts';
 import * as readings from './readings.ts';
 import type { Place, Vault } from './vault.ts';
 
@@ -64,8 +65,9 @@ export async function own(
 
 export interface ContactForCoach {
 	readonly memberName: string;
-	/** Null where the runner gave none. */
+	/** Null where the runner gave none, or where it cannot be read. */
 	readonly contact: Contact | null;
+	readonly isUnreadable: boolean;
 }
 
 /**
@@ -84,12 +86,16 @@ export async function forCoach(
 	if (!(await groupOutings.current(database, coach.coachId, group.id, now))) return null;
 	const member = await members.find(database, coach.coachId, group.id, memberId);
 	if (!member || member.runnerId === null || member.sharedSince === null) return null;
-	const contact = await own(database, vault, member.runnerId);
+	const { runnerId } = member;
+	const missed: Missed[] = [];
+	// In an emergency the page still has to give the number to call.
+	const note: Note = (row) => missed.push(row);
+	const contact = await readOr(() => own(database, vault, runnerId), null, note);
 	if (contact !== null) {
-		await readings.record(database, reader, [member.runnerId], 'contact', now);
-		await audit.record(database, member.runnerId, now, 'contact.read', { groupId: group.id });
+		await readings.record(database, reader, [runnerId], 'contact', now);
+		await audit.record(database, runnerId, now, 'contact.read', { groupId: group.id });
 	}
-	return { memberName: member.name, contact };
+	return { memberName: member.name, contact, isUnreadable: missed.length > 0 };
 }
 
 function placeOf(runnerId: string): Place {

@@ -113,6 +113,8 @@ export const contactPage = {
 	title: 'Whom to call',
 	heading: (name: string) => `Whom to call for ${name}`,
 	none: (name: string) => `${name} gave nobody to call.`,
+	unreadable: (name: string) =>
+		`What ${name} wrote down cannot be opened any more. Please tell whoever runs this server.`,
 	call: (number: string) => `Call ${number}`,
 	written: 'That you looked is written down for the runner.',
 	emergency: (number: string) => `In an emergency call ${number} first.`
