@@ -72,6 +72,18 @@ describe.each(DATABASES)('what a prompter wrote down, on %s', (type) => {
 		expect(outing?.onDate).toBe('2026-11-25');
 	});
 
+	it('of two pages at once is kept whole, and of one id with two contents the first', async () => {
+		const runner = await here.runner();
+		const entry = outingRun();
+		const all = [started('steady-run'), answer(0), done(0), answer(1), ended].map(entry);
+		const [first, ...others] = all;
+		await Promise.all([append(runner, all), append(runner, [...all].reverse())]);
+		const changed = { ...first, hot: true } as Entry;
+		expect(await append(runner, [changed, ...others])).toHaveLength(all.length);
+		const kept = await pastOutings.entriesOf(here.database, here.vault, runner);
+		expect(kept).toEqual(all);
+	});
+
 	it('in any pieces comes to the same', async () => {
 		await fc.assert(
 			fc.asyncProperty(fc.infiniteStream(fc.nat(4)), async (sizes) => {
