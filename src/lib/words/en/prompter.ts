@@ -115,6 +115,28 @@ export const prompter = {
 			'Keep this page open and the screen on: with the screen locked most phones stop voice and vibration. The clock is still right when you look again.',
 		start: 'Start'
 	},
+	lacks: {
+		title: 'What browsers can and cannot do',
+		here: 'This browser does not have:',
+		none: 'This browser has all that the prompter uses.',
+		of: {
+			'screen-on':
+				'A way to keep the screen on. Touch it now and then, or set the phone to stay on.',
+			sound: 'Tones. Voice, vibration and the flash are left.',
+			voice: 'A voice. Tones, vibration and the flash are left.',
+			vibration: 'Vibration. Tones, voice and the flash are left.',
+			strap: 'A way to a chest strap. You can tap along with your pulse, or count it.'
+		},
+		elsewhere: 'As far as we know, and not tried on every phone:',
+		// From memory, as of this year.
+		browsers: [
+			'With the screen locked, Android mostly plays the track of tones on. An iPhone may stop it. Voice and vibration stop on most phones.',
+			'iPhones and iPads have no vibration in any browser.',
+			'The screen is kept on by browsers from about 2024 on. Saving power can turn that off.'
+		],
+		straps:
+			'A chest strap works in Chrome, Edge and Opera on Android and on most computers. Safari and Firefox have no way to one, and no browser on an iPhone or iPad has.'
+	},
 	run: {
 		of: (place: number, of: number) => `part ${place} of ${of}`,
 		left: (time: string) => `${time} left`,
