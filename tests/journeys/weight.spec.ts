@@ -1,5 +1,6 @@
 import { gzipSync } from 'node:zlib';
-import type { Browser } from '@playwright/test';
+import type { Browser, Page } from '@playwright/test';
+import { answerDay, button, heading, take } from './an-outing.ts';
 import { todayIn } from './days.ts';
 import type { House } from './house.ts';
 import { Phone } from './phone.ts';
@@ -17,6 +18,9 @@ const SCRIPT_OF_ACCOUNT = 61_500;
 /** The bands are drawn by hand and by script; never the first page that somebody sees. */
 const SCRIPT_OF_BANDS = 70_000;
 const SCRIPT_WITH_CHART = 128_000;
+/** From opening the page to the end of an outing, with all that is fetched on the way. */
+const SCRIPT_OF_OUTING = 60_000;
+const SCRIPT_OF_OUTING_WITH_PULSE = 75_000;
 /** A pulse is measured by script: fetched on its own, and only by whoever asks for it. */
 const SCRIPT_WITH_PULSE = 63_000;
 /** An outing is built by script, and the expected pulse is worked out beside it as a hand drags. */
@@ -90,6 +94,41 @@ test('the drawing library comes only with bands that have a pulse', async ({ bro
 	await close();
 });
 
+test('an outing from its choice to its end brings little script', async ({ browser, house }) => {
+	const { phone, weigh, close } = await visitor(browser, house);
+	await phone.screen();
+	await phone.measureResting(68, todayIn('UTC'));
+	const outing = async (page: Page) => {
+		await take(page);
+		await answerDay(page);
+		await page.getByLabel('Outdoors').check();
+		await button(page, 'Start').click();
+		await expect(heading(page)).toHaveText('Warm-up walk');
+		await button(page, 'Something feels wrong').click();
+		await button(page, 'None of these').click();
+		await button(page, 'Skip this part').click();
+		await expect(heading(page)).toHaveText('Steady run');
+	};
+	const end = async (page: Page) => {
+		await button(page, 'End early').click();
+		await button(page, 'End now').click();
+		await expect(heading(page)).toHaveText('Done');
+	};
+	const plain = await weigh('/prompter', async (page) => {
+		await outing(page);
+		await end(page);
+	});
+	isLight(plain, 'an outing', SCRIPT_OF_OUTING);
+	const measured = await weigh('/prompter', async (page) => {
+		await outing(page);
+		await button(page, 'Pulse').click();
+		await expect(button(page, 'Chest strap')).toBeVisible();
+		await end(page);
+	});
+	isLight(measured, 'an outing with a pulse', SCRIPT_OF_OUTING_WITH_PULSE);
+	await close();
+});
+
 function isLight({ bytes, draws, unpacked }: Weight, name: string, script: number) {
 	expect(draws, `${name} draws`).toBe(false);
 	expect(unpacked, `${name}: files sent without packing`).toEqual([]);
@@ -103,7 +142,7 @@ function isLight({ bytes, draws, unpacked }: Weight, name: string, script: numbe
 /** Somebody whose pages are each opened as if for the first time. */
 async function visitor(browser: Browser, house: House) {
 	const context = await browser.newContext({ baseURL: house.url, serviceWorkers: 'block' });
-	async function weigh(path: string): Promise<Weight> {
+	async function weigh(path: string, act?: (page: Page) => Promise<void>): Promise<Weight> {
 		const page = await context.newPage();
 		const bytes: Record<string, number> = {};
 		const unpacked: string[] = [];
@@ -123,6 +162,7 @@ async function visitor(browser: Browser, house: House) {
 		});
 		await page.goto(path, { waitUntil: 'networkidle' });
 		expect(new URL(page.url()).pathname).toBe(path);
+		await act?.(page);
 		await Promise.all(reading);
 		await page.close();
 		return { bytes, draws, unpacked };

@@ -2,6 +2,7 @@ import type { Locator, Page } from '@playwright/test';
 import { expect, test } from '../../journeys/lantern-street.ts';
 import { lengthSteps } from '../../../src/lib/outing/length-steps.ts';
 import { fillGroup } from './full-group.ts';
+import { quantile, row } from './frame-table.ts';
 import { framesDuring, type Frame } from './main-thread.ts';
 
 const RUNNERS = 200;
@@ -34,8 +35,8 @@ test('dragging a length leaves a frame its time', async ({ page, lantern, house 
 	const editor = await framesDuring(page, () => dragged(page, slider));
 
 	console.table([
-		row('a bare slider, for comparison', bare),
-		row(`a length in ${PHASES} phases, for ${RUNNERS} runners`, editor)
+		row('a bare slider, for comparison', busy(bare)),
+		row(`a length in ${PHASES} phases, for ${RUNNERS} runners`, busy(editor))
 	]);
 	console.log(`sorting ${RUNNERS * 161} numbers in this browser: ${sorting.toFixed(1)} ms`);
 	expect(editor.filter(({ tookInput }) => tookInput).length).toBeGreaterThan(MOVES / 2);
@@ -73,25 +74,4 @@ function sortMs(length: number): number {
 		return performance.now() - began;
 	});
 	return took.sort((one, other) => one - other)[10] ?? NaN;
-}
-
-function quantile(
-	frames: readonly Frame[],
-	part: number,
-	of: 'workMs' | 'clockMs' = 'workMs'
-): number {
-	const sorted = frames.map((frame) => frame[of]).sort((one, other) => one - other);
-	return sorted[Math.min(sorted.length - 1, Math.floor(part * sorted.length))] ?? NaN;
-}
-
-function row(work: string, all: readonly Frame[]) {
-	const frames = busy(all);
-	return {
-		work,
-		frames: frames.length,
-		'median, ms': quantile(frames, 0.5).toFixed(1),
-		'95th, ms': quantile(frames, 0.95).toFixed(1),
-		'most, ms': quantile(frames, 1).toFixed(1),
-		'95th on the clock, ms': quantile(frames, 0.95, 'clockMs').toFixed(1)
-	};
 }
