@@ -7,7 +7,10 @@ import { framesDuring } from './main-thread.ts';
 
 /** A phone that is four times slower than this machine. */
 const SLOWER = 4;
-/** Half of a frame at 60 Hz: the rest is the phone's, to paint it. Our own limit, no source. */
+/**
+ * Half of a frame at 60 Hz, on top of what a bare clock takes in the same minute on the same machine:
+ * slowed down, that alone can take as much. Our own limit, no source.
+ */
 const MUST_REACH_MS = 8;
 const WATCHED_MS = 20_000;
 /** A frame in which nothing but the machine's own housekeeping was done says nothing. */
@@ -60,6 +63,6 @@ test('an outing leaves a frame its time on a phone that is four times slower', a
 	]);
 	for (const frames of [run, walk]) {
 		expect(frames.length).toBeGreaterThan(WATCHED_MS / 2000);
-		expect(quantile(frames, 0.95)).toBeLessThan(MUST_REACH_MS);
+		expect(quantile(frames, 0.95) - quantile(bare, 0.95)).toBeLessThan(MUST_REACH_MS);
 	}
 });
