@@ -23,7 +23,7 @@ const SCRIPT_WITH_CHART = 128_000;
  * are the framework's, and what has to be there without a network cannot come later.
  */
 const SCRIPT_OF_OUTING = 78_500;
-const SCRIPT_OF_OUTING_WITH_PULSE = 88_000;
+const SCRIPT_OF_OUTING_WITH_PULSE = 92_000;
 /** A pulse is measured by script: fetched on its own, and only by whoever asks for it. */
 const SCRIPT_WITH_PULSE = 63_000;
 /** An outing is built by script, and the expected pulse is worked out beside it as a hand drags. */
