@@ -17,6 +17,9 @@ async function see(page: Page, look: Look, stop: string, path: string) {
 	await look(stop, page);
 }
 
+/** As long as a name may be, without a place to break it. */
+const UNBROKEN = `${'W'.repeat(58)}🏃`;
+
 /** Runners of every kind, each on a phone of their own. */
 async function fill(lantern: LanternStreet, context: () => Promise<APIRequestContext>) {
 	await lantern.join(await context(), 'Ines');
@@ -24,6 +27,7 @@ async function fill(lantern: LanternStreet, context: () => Promise<APIRequestCon
 	await lantern.join(await context(), 'Rashid', leadsTo.byTalk);
 	await lantern.join(await context(), 'Gwen', leadsTo.askFirst);
 	await lantern.join(await context(), 'Dagny', leadsTo.settlingIn);
+	await lantern.join(await context(), UNBROKEN);
 }
 
 const memberOf = (lantern: LanternStreet, name: string) =>
@@ -127,7 +131,7 @@ export const deskWalks: readonly Walk[] = [
 				await see(page, look, `group${part}`, path + part);
 			}
 			await programme(page, path, look);
-			for (const name of ['Ines', 'Tobias', 'Rashid', 'Gwen', 'Dagny']) {
+			for (const name of ['Ines', 'Tobias', 'Rashid', 'Gwen', 'Dagny', UNBROKEN]) {
 				await see(page, look, `member: ${name}`, memberOf(lantern, name));
 				await see(page, look, `bands of ${name}`, lantern.bandsOf(name));
 			}
