@@ -123,6 +123,8 @@ describe.each(DATABASES)('joining on %s', (type) => {
 			const now = await list(group);
 			expect(now).toHaveLength(2);
 			expect(now.find((member) => member.id === other)?.runnerId).toBeNull();
+			// The coach's spelling stays.
+			expect(now.find((member) => member.id === id)?.name).toBe(written);
 		});
 
 		it('one of two namesakes is not guessed', async () => {

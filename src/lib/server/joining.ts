@@ -128,8 +128,16 @@ async function enterOnce(step: Kysely<Database>, entering: Entering): Promise<Jo
 		}
 		return { kind: 'already', memberId: before.id, groupId };
 	}
-	const member = { runner_id: runnerId, name, joined_at: now, shared_since: now, left_at: null };
-	const memberId = before?.id ?? (await claim(step, groupId, name)) ?? randomUUID();
+	const claimed = before ? null : await claim(step, groupId, name);
+	const member = {
+		runner_id: runnerId,
+		// How the coach wrote it stays: the list is theirs.
+		name: claimed?.name ?? name,
+		joined_at: now,
+		shared_since: now,
+		left_at: null
+	};
+	const memberId = before?.id ?? claimed?.id ?? randomUUID();
 	await step
 		.insertInto('member')
 		.values({ ...member, id: memberId, group_id: groupId, added_at: now })
@@ -147,7 +155,7 @@ async function claim(
 	step: Kysely<Database>,
 	groupId: string,
 	name: string
-): Promise<string | null> {
+): Promise<{ readonly id: string; readonly name: string } | null> {
 	const rows = await step
 		.selectFrom('member')
 		.select(['id', 'name'])
@@ -157,7 +165,7 @@ async function claim(
 		.where('left_at', 'is', null)
 		.execute();
 	const same = rows.filter((row) => foldName(row.name) === foldName(name));
-	return same.length === 1 ? (same[0]?.id ?? null) : null;
+	return same.length === 1 ? (same[0] ?? null) : null;
 }
 
 /** The runner's own row in a group: where they are in it, else the last that they left. */
