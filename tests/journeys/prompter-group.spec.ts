@@ -69,7 +69,7 @@ test('the outing of today is in the list and written down as done; later ones st
 	await expect(heading(page)).toHaveText('Done');
 	await expect(page.getByText('waiting to be sent')).toHaveCount(0);
 	const roster = await (await lantern.coach.get(`${lantern.path}/attendance?on=${today()}`)).text();
-	expect(roster).toContain('did the outing, by their phone');
+	expect(roster).toContain('started the outing, by their phone');
 });
 
 test('whoever may walk finds the same outing without a run in it', async ({

@@ -127,7 +127,8 @@ export const attendanceDays = {
 	of: (date: string) => `Who was there on ${date}`,
 	gone: 'Also there, and no longer in the group',
 	nobody: 'Nobody is in the group yet.',
-	byPhone: 'did the outing, by their phone',
+	/** Whether it was ended early is the runner’s to tell, so this says the same of every outing. */
+	byPhone: 'started the outing, by their phone',
 	before: 'Days with attendance',
 	dayRow: (date: string, count: number) => `${date}: ${count}`,
 	none: 'No day has been kept yet.',
