@@ -49,7 +49,7 @@ export const groupSettings = {
 	notGiven: 'not given',
 	coaches: 'Coaches',
 	coachesText:
-		'A helper sees the runners, takes attendance and leads an outing. An owner also changes the group, its list and its coaches.',
+		'A helper sees the runners, adds names, takes attendance, sets bands and leads an outing. An owner also changes the group, its links and its coaches, and takes names off the list.',
 	roles: { owner: 'owner', helper: 'helper' } as Record<string, string>,
 	you: 'you',
 	makeOwner: 'Make owner',
@@ -85,6 +85,7 @@ export const invite = {
 	title: 'Invite runners',
 	lead: 'One link for the whole group. Send it, or let them point a phone at the code.',
 	empty: 'There is no link yet.',
+	askOwner: 'Ask an owner of the group to make one.',
 	make: 'Make a link',
 	endsOn: 'Last day on which it works',
 	endsOnHint: 'At most a year from today.',
