@@ -64,6 +64,8 @@ export const signIn = {
 	passkeyFailed: 'That passkey did not work here.',
 	notes: {
 		made: 'If this e-mail was new here, your account is ready. Sign in with it now. If the password does not fit, you may have had an account before: ask for a new password.',
+		invited:
+			'If this e-mail was new here, your account is ready. Sign in with it now. If you had an account before, open the invitation again and choose “I have an account”. If the password does not fit, ask for a new one.',
 		changed: 'Your new password is set. Sign in with it.',
 		out: 'You are signed out on this device.'
 	} as Record<string, string>
@@ -135,6 +137,7 @@ export const coachMail = {
 export const coachAccount = {
 	title: 'Your account',
 	you: 'About you',
+	times: (zone: string) => `Times on this page are in the zone ${zone}.`,
 	signedInAs: (email: string) => `You sign in as ${email}.`,
 	host: 'You are the host of this Breathmark.',
 	save: 'Keep this',

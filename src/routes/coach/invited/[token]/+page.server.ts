@@ -27,7 +27,8 @@ export const actions: Actions = {
 		if (!read.ok) return fail(400, { issues: read.issues, values: read.values });
 		const { auth } = event.locals.house;
 		const token = event.params.token ?? '';
-		return afterSignUp(await auth.signUpCoach(read.value, token, fromOf(event)), read.value);
+		const answer = await auth.signUpCoach(read.value, token, fromOf(event));
+		return afterSignUp(answer, read.value, 'invited');
 	},
 	signIn: async (event) => {
 		const read = await readCoachForm(event, signInForm);
