@@ -188,7 +188,7 @@ test('another coach comes by invitation only; the link works once', async ({
 	await signIn(page, THIRD);
 	await page.goto('/coach/account');
 	await ready(page);
-	await expect(page.getByText('Times on this page are in the zone')).toBeVisible();
+	await expect(page.getByText('Time zone of this page')).toBeVisible();
 	await page.getByRole('button', { name: 'Make a link' }).click();
 	const link = await page.getByText(/\/coach\/invited\//).innerText();
 

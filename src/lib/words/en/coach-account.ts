@@ -137,7 +137,7 @@ export const coachMail = {
 export const coachAccount = {
 	title: 'Your account',
 	you: 'About you',
-	times: (zone: string) => `Times on this page are in the zone ${zone}.`,
+	times: (zone: string) => `Time zone of this page: ${zone}.`,
 	signedInAs: (email: string) => `You sign in as ${email}.`,
 	host: 'You are the host of this Breathmark.',
 	save: 'Keep this',
