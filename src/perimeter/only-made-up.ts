@@ -12,6 +12,7 @@ const stillOpen: ReadonlySet<string> = new Set([
 	'/coach/gone',
 	'/demo',
 	'/emergency-number',
+	'/help',
 	'/learn',
 	'/learn/one-breath',
 	'/learn/scale',

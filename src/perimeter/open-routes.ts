@@ -16,6 +16,7 @@ export const openRoutes: ReadonlySet<string> = new Set([
 	'/coach/sign-up',
 	'/demo',
 	'/emergency-number',
+	'/help',
 	'/join/[token]',
 	'/learn',
 	'/learn/one-breath',

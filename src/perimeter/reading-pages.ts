@@ -5,6 +5,7 @@
  */
 export const readingPages: ReadonlySet<string> = new Set([
 	'/',
+	'/help',
 	'/methods',
 	'/methods/checks',
 	'/methods/formulas',

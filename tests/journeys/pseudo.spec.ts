@@ -41,6 +41,7 @@ const open = [
 	'/methods/checks',
 	'/methods/formulas',
 	'/privacy',
+	'/help',
 	'/offline',
 	'/learn',
 	'/learn/talk',

@@ -41,7 +41,7 @@ export const walks: readonly Walk[] = [
 		name: 'before anything is stored',
 		async go({ page }, look) {
 			const read = ['/', '/privacy', '/safety', '/methods', '/methods/formulas', '/methods/checks'];
-			for (const path of [...read, '/offline', '/nowhere']) {
+			for (const path of [...read, '/help', '/offline', '/nowhere']) {
 				await page.goto(path);
 				await look(path, page);
 			}

@@ -49,6 +49,7 @@ test('pages to read have no script; those with script stay light', async ({ brow
 	for (const path of [
 		'/',
 		'/privacy',
+		'/help',
 		'/safety',
 		'/methods',
 		'/methods/formulas',

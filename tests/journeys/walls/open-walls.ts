@@ -18,6 +18,7 @@ export const openWalls: Walls = {
 	'/': { page },
 	'/account/gone': { page },
 	'/coach/gone': { page },
+	'/help': { page },
 	'/learn': { page },
 	'/learn/one-breath': { page },
 	'/learn/scale': { page },

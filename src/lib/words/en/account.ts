@@ -133,6 +133,7 @@ export const link = {
 	passkeyTitle: 'Or with a passkey',
 	passkey: 'Come back with a passkey',
 	passkeyFailed: 'That passkey did not work here.',
+	lost: 'I have neither',
 	replaces: 'This phone already holds another account. The code puts the other one in its place.',
 	issues: {
 		missing: 'Type the code.',

@@ -52,7 +52,10 @@ export const join = {
 		'You are signed in as a coach. A runner opens this link on their own phone, where nobody is signed in as a coach.',
 	ended: {
 		title: 'This link no longer works',
-		text: 'It has ended, or was taken back. Ask your coach for a new one. If you joined before, you are still in the group.'
+		text: 'It has ended, or was taken back. Ask your coach for a new one. If you joined before, you are still in the group.',
+		first: 'You can answer the questions before you have it.',
+		go: 'To the questions',
+		help: 'The link should work'
 	},
 	fromResult: (group: string) => `You were on the way into ${group}.`,
 	fromResultGo: 'Go on and join',

@@ -167,7 +167,8 @@ export const ownOutings = {
 	back: 'My outings',
 	coming: 'With your group',
 	nothingComing:
-		'The next outings of your group will stand here, once your coach has set one for a day.',
+		'The next outings of your group will stand here, once your coach has set one for a day. You are in no group? Ask your coach for its link. Without one, take the plain outing on any day.',
+	plain: 'Take the plain outing',
 	own: 'On your own',
 	empty:
 		'Outings that you make for yourself will stand here. The first one is ready to be changed.',

@@ -127,6 +127,7 @@ export const attendanceDays = {
 	of: (date: string) => `Who was there on ${date}`,
 	gone: 'Also there, and no longer in the group',
 	nobody: 'Nobody is in the group yet.',
+	first: 'Bring somebody in',
 	/** Whether it was ended early is the runner’s to tell, so this says the same of every outing. */
 	byPhone: 'started the outing, by their phone',
 	before: 'Days with attendance',

@@ -16,6 +16,7 @@ export const site = {
 		privacy: 'Privacy',
 		methods: 'Where the numbers come from',
 		link: 'Use on another phone',
+		help: 'When you are stuck',
 		notMedical:
 			'Breathmark is not a medical check. The question set is a draft that no clinician has reviewed yet.'
 	},

@@ -12,9 +12,10 @@ export const load: PageServerLoad = async ({ locals, params, cookies, url }) => 
 	const { database } = house;
 	const seen = await joining.look(database, params.token, runner?.runnerId ?? null, now);
 	if (seen.state === 'unknown') notFound();
+	const who = coach ? ('coach' as const) : runner ? ('runner' as const) : ('nobody' as const);
 	if (seen.state !== 'open') {
 		forgetInvitation(cookies);
-		return { group: null };
+		return { group: null, who };
 	}
 	const isIn = seen.group.member !== null;
 	// Somebody without an account answers the questions first, and comes back by this.
@@ -22,7 +23,7 @@ export const load: PageServerLoad = async ({ locals, params, cookies, url }) => 
 	else keepInvitation(cookies, params.token, url.protocol === 'https:');
 	return {
 		group: seen.group,
-		who: coach ? ('coach' as const) : runner ? ('runner' as const) : ('nobody' as const),
+		who,
 		name: runner ? (await settings.load(database, runner.runnerId)).name : null,
 		hasJoined: url.searchParams.has('done')
 	};
