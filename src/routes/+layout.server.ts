@@ -1,4 +1,5 @@
 import * as sharedTablet from '$lib/server/shared-tablet.ts';
+import { tabletStrip } from '$words/head.ts';
 import type { LayoutServerLoad } from './$types';
 import { lineOf } from './demo/line.ts';
 
@@ -6,5 +7,12 @@ export const load: LayoutServerLoad = async ({ locals, cookies, route }) => ({
 	signedIn: Boolean(locals.runner),
 	coachName: locals.coach?.name ?? null,
 	demo: locals.demo && lineOf(locals.demo.as, cookies, route.id),
-	tablet: locals.coach ? null : await sharedTablet.of(locals.house, cookies, locals.now)
+	tablet: locals.coach ? null : stripOf(await sharedTablet.of(locals.house, cookies, locals.now))
 });
+
+/** Its texts come with the page, for they stand on few. */
+function stripOf(tablet: Awaited<ReturnType<typeof sharedTablet.of>>) {
+	if (!tablet) return null;
+	const { title, text, clear } = tabletStrip;
+	return { groupId: tablet.groupId, title, text: text(tablet.groupName), clear };
+}

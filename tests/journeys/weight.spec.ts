@@ -13,8 +13,10 @@ import { leadsTo } from './walk.ts';
 /** The lines that ask again for a page that the back button brings from memory. */
 const ASKING_AGAIN = 500;
 const SCRIPT = 60_000;
-/** It also looks whether an outing on this phone was not sent. */
-const SCRIPT_OF_ACCOUNT = 61_500;
+/** It also looks whether an outing on this phone was not sent, and leads to help. */
+const SCRIPT_OF_ACCOUNT = 61_800;
+/** It keeps time, sounds, speaks and writes down what was done, all without a network. */
+const SCRIPT_OF_PROMPTER = 61_000;
 /** The bands are drawn by hand and by script; never the first page that somebody sees. */
 const SCRIPT_OF_BANDS = 70_000;
 const SCRIPT_WITH_CHART = 128_000;
@@ -81,7 +83,7 @@ test('the drawing library comes only with bands that have a pulse', async ({ bro
 	const { phone, weigh, close } = await visitor(browser, house);
 	await phone.screen();
 	isLight(await weigh('/bands'), 'bands without a pulse', SCRIPT_OF_BANDS);
-	isLight(await weigh('/prompter'), 'prompter', SCRIPT);
+	isLight(await weigh('/prompter'), 'prompter', SCRIPT_OF_PROMPTER);
 	isLight(await weigh('/bands/about-you'), 'about you', ASKING_AGAIN);
 	isLight(await weigh('/bands/resting-pulse'), 'resting pulse', SCRIPT);
 	const outing = await phone.lead('/outings?/make');
