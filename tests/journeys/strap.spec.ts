@@ -29,6 +29,14 @@ async function open(page: import('@playwright/test').Page) {
 	};
 }
 
+/** A strap that was picked from the list, and has not sent a beat yet. */
+async function choose(page: import('@playwright/test').Page) {
+	const opened = await open(page);
+	await opened.press('Choose a strap');
+	await expect(opened.meter).toContainText('Waiting for its first beats');
+	return opened;
+}
+
 test.describe('a strap', () => {
 	test.use({ strapOptions: { batteryPercent: 80 } });
 
@@ -36,11 +44,9 @@ test.describe('a strap', () => {
 		page,
 		strap
 	}) => {
-		const { meter, now, press } = await open(page);
 		const stored: string[] = [];
 		page.on('request', (request) => request.method() !== 'GET' && stored.push(request.url()));
-		await press('Choose a strap');
-		await expect(meter).toContainText('Waiting for its first beats');
+		const { meter, now } = await choose(page);
 		await expect(meter).toContainText('Its battery is at 80 %');
 		await strap.beat(125);
 		await expect(now).toHaveText('125');
@@ -60,9 +66,7 @@ test.describe('a strap', () => {
 		page,
 		strap
 	}) => {
-		const { meter, now, press } = await open(page);
-		await press('Choose a strap');
-		await expect(meter).toContainText('Waiting for its first beats');
+		const { meter, now, press } = await choose(page);
 		await strap.beat(125);
 		await expect(now).toHaveText('125');
 		await strap.drop({ comesBack: false });
@@ -84,9 +88,7 @@ test('contact that is lost takes the number away, at once and in words', async (
 	page,
 	strap
 }) => {
-	const { meter, now, press } = await open(page);
-	await press('Choose a strap');
-	await expect(meter).toContainText('Waiting for its first beats');
+	const { meter, now } = await choose(page);
 	await strap.beat(125);
 	await expect(now).toHaveText('125');
 	await strap.send(0x04, 171);
@@ -101,9 +103,7 @@ test('contact that is lost takes the number away, at once and in words', async (
 test('bytes that no strap should send do no harm', async ({ page, strap }) => {
 	const errors: string[] = [];
 	page.on('pageerror', ({ message }) => errors.push(message));
-	const { meter, now, press } = await open(page);
-	await press('Choose a strap');
-	await expect(meter).toContainText('Waiting for its first beats');
+	const { now } = await choose(page);
 	for (const bytes of [[], [0x01], [0x01, 0x40], [0xff], [0x18, 72, 1], [0x06, 0], [0x06, 255]]) {
 		await strap.send(...bytes);
 	}
@@ -116,9 +116,7 @@ test('talk comes first when talk and pulse disagree, and the page says so', asyn
 	page,
 	strap
 }) => {
-	const { meter, now, press } = await open(page);
-	await press('Choose a strap');
-	await expect(meter).toContainText('Waiting for its first beats');
+	const { meter, now } = await choose(page);
 	await strap.beat(190);
 	await expect(now).toHaveText('190');
 	await expect(meter).not.toContainText('Talk decides');
