@@ -122,6 +122,7 @@ test('no outing without an emergency number, and contacts only while one is on',
 	await page.getByRole('button', { name: 'Keep these changes' }).click();
 
 	await page.goto(lantern.path);
+	await expect(page.getByText('No outing is set for today.')).toBeVisible();
 	await page.getByRole('button', { name: 'Start today’s outing' }).click();
 	await expect(page.getByRole('link', { name: 'Emergency: call 112' })).toBeVisible();
 	await page.getByRole('link', { name: 'Emergency contact of Ines' }).click();

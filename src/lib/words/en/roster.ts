@@ -90,6 +90,9 @@ export const roster = {
 
 export const outing = {
 	title: 'Today’s outing',
+	isSet: 'Set for today:',
+	noneSet: 'No outing is set for today.',
+	setOne: 'Set one',
 	off: 'While an outing is on, you can see whom to call for each runner.',
 	start: 'Start today’s outing',
 	noNumber: 'No outing starts before the group has an emergency number.',

@@ -12,9 +12,12 @@ import { askedIn, isEverybody } from './find-runners.ts';
 import { markHeat } from './mark-heat.ts';
 import { needGroup } from './need-group.ts';
 import { notFound } from '../../not-found.ts';
+import { setFor } from './set-for.ts';
 
 export const load: PageServerLoad = async (event) => {
-	const { database, vault, coach, group, now, today } = await needGroup(event);
+	const needed = await needGroup(event);
+	const { database, vault, coach, group, now, today } = needed;
+	const set = await setFor(needed, today);
 	const rows = await roster.of(database, vault, { coach, group }, now);
 	const outing = await groupOutings.current(database, coach.coachId, group.id, now);
 	return {
@@ -22,6 +25,8 @@ export const load: PageServerLoad = async (event) => {
 		today,
 		vaultOpen: vault.state === 'right',
 		outingUntil: outing?.endsAt ?? null,
+		/** Null for none, undefined where it cannot be read. */
+		setName: set && set.name,
 		isHot: (await hotDays.list(database, coach.coachId, group.id, today))[0] === today,
 		hereCount: rows.filter(({ isHereToday }) => isHereToday).length,
 		rows: rows.map((row) => ({
