@@ -8,6 +8,9 @@ test('the cue sheet prints an outing of the group, and never one of another', as
 	lantern
 }) => {
 	const made = await lantern.coach.lead(`${lantern.path}/outings?/make`);
+	await page.goto(`${lantern.path}/print`);
+	await page.getByRole('link', { name: 'Outing 1', exact: true }).click();
+	await expect(page.getByRole('heading', { name: 'Outing 1', exact: true })).toBeVisible();
 	await page.goto(made);
 	await page.getByRole('link', { name: 'Print a cue sheet of it' }).click();
 	await expect(page.getByRole('heading', { name: 'Outing 1', exact: true })).toBeVisible();

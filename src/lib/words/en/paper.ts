@@ -35,6 +35,7 @@ export const paper = {
 				text: 'What to call out and when, for the coach’s hand.'
 			}
 		},
+		cuesOf: 'That sheet is of a plain outing. Of your own:',
 		own: 'Runners print their own card from their bands page.'
 	},
 	card: {

@@ -1,7 +1,13 @@
+import * as outingPlans from '$lib/server/outing-plans.ts';
 import type { PageServerLoad } from './$types';
 import { needGroup } from '../need-group.ts';
 
 export const load: PageServerLoad = async (event) => {
-	const { group } = await needGroup(event);
-	return { hasNumber: group.emergencyNumber !== null, isOwner: group.role === 'owner' };
+	const { database, coach, group } = await needGroup(event);
+	const plans = await outingPlans.list(database, { coach, groupId: group.id }, () => undefined);
+	return {
+		outings: plans.map(({ id, outing }) => ({ id, name: outing.name })),
+		hasNumber: group.emergencyNumber !== null,
+		isOwner: group.role === 'owner'
+	};
 };
