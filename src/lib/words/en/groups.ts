@@ -70,9 +70,9 @@ export const groupSettings = {
 	leaveGo: 'Leave',
 	export: 'Take the list with you',
 	exportText:
-		'Names and attendance, as a table (CSV) or with everything about the group (JSON). Results are not in it: they stay where a runner can take them back.',
+		'Names and attendance, as a table (CSV) or with the fields above (JSON). Outings, programme, bands, notes and coaches are not in it. Results are not either: they stay where a runner can take them back.',
 	csv: 'Get the table',
-	json: 'Get everything',
+	json: 'Get the list and the fields',
 	delete: 'Delete this group',
 	deleteText:
 		'The list, the attendance, the links and what was set for its runners go for good. Runners keep their own accounts.',
