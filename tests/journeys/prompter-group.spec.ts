@@ -72,6 +72,25 @@ test('the outing of today is in the list and written down as done; later ones st
 	expect(roster).toContain('started the outing, by their phone');
 });
 
+test('where something feels wrong stand the number of the group and where help finds it', async ({
+	page,
+	lantern,
+	stranger
+}) => {
+	await plan(lantern, 'Mill park one', today());
+	await become(page, await lantern.join(await stranger(), 'Ines'));
+	await ready(page, 'Mill park one');
+	await button(page, 'Start').click();
+	await button(page, 'Something feels wrong').click();
+	await expect(heading(page)).toHaveText('Stop and stand still');
+	await expect(page.getByRole('link', { name: 'Call 112' })).toHaveAttribute('href', 'tel:112');
+	await expect(page.getByText('East gate, by the clock')).toBeVisible();
+	// The other pages name it as well, until the runner chooses another.
+	await page.goto('/safety');
+	await expect(page.getByRole('link', { name: 'Call 112' })).toBeVisible();
+	await expect(page.getByRole('link', { name: '999' })).toHaveCount(0);
+});
+
 test('whoever may walk finds the same outing without a run in it', async ({
 	page,
 	lantern,

@@ -54,7 +54,8 @@ describe.each(DATABASES)('the outings that lie ahead of a runner on %s', (type) 
 			groupId: at.groupId,
 			groupName: 'Lantern Street beginners',
 			walksInstead: false,
-			state: 'planned'
+			state: 'planned',
+			help: { emergencyNumber: '112', meetingPoint: null, defibrillator: null, firstAider: null }
 		});
 	});
 

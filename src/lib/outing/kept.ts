@@ -1,6 +1,14 @@
 import type { Outing, OutingPhase } from './outing.ts';
 import type { SpeedUnit } from './typed-speed.ts';
 
+/** Where a group calls help from, and who helps there, as its coach wrote it. */
+export interface HelpHere {
+	readonly emergencyNumber: string | null;
+	readonly meetingPoint: string | null;
+	readonly defibrillator: string | null;
+	readonly firstAider: string | null;
+}
+
 /** An outing that lies ahead, as the runner may do it. */
 export interface KeptOuting {
 	/** Of the group's planned outing. */
@@ -14,6 +22,8 @@ export interface KeptOuting {
 	/** How long its runs are at most where some had to end sooner; else null. */
 	readonly shortenedToSeconds: number | null;
 	readonly state: 'planned' | 'done' | 'missed';
+	/** Not there in what was kept by an older app. */
+	readonly help?: HelpHere;
 }
 
 /** An outing that belongs to no day: a runner's own, or the usual one. */

@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely';
 import { runnerOuting } from '../guidance/runner-outing.ts';
+import type { HelpHere } from '../outing/kept.ts';
 import type { Outing } from '../outing/outing.ts';
 import { ownPlace } from '../outing/programme/own-place.ts';
 import type { LocalDate } from '../screening/types.ts';
@@ -26,6 +27,7 @@ export interface ComingOuting {
 	readonly shortenedToSeconds: number | null;
 	/** What became of the group's day. */
 	readonly state: PlannedState;
+	readonly help: HelpHere;
 }
 
 /**
@@ -56,7 +58,13 @@ export async function forRunner(
 			onDate: planned.onDate,
 			number: own.number,
 			...runnerOuting(own.outing, access, guidance),
-			state: planned.state
+			state: planned.state,
+			help: {
+				emergencyNumber: row.emergency_number,
+				meetingPoint: row.meeting_point,
+				defibrillator: row.defibrillator,
+				firstAider: row.first_aider
+			}
 		};
 	});
 }
@@ -77,7 +85,14 @@ function rowsFor(database: Kysely<Database>, runnerId: string, from: LocalDate, 
 		.where('planned_outing.on_date', '>=', from)
 		.where('planned_outing.on_date', '<=', until)
 		.selectAll('planned_outing')
-		.select(['running_group.name as group_name', 'member_step.outings_ahead'])
+		.select([
+			'running_group.name as group_name',
+			'emergency_number',
+			'meeting_point',
+			'defibrillator',
+			'first_aider',
+			'member_step.outings_ahead'
+		])
 		.orderBy('planned_outing.on_date')
 		.orderBy('group_name')
 		.orderBy('planned_outing.id');

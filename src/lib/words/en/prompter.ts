@@ -189,6 +189,11 @@ export const prompter = {
 	wrong: {
 		title: 'Stop and stand still',
 		clock: 'The clock has stopped.',
+		help: {
+			meetingPoint: 'Meeting point',
+			defibrillator: 'Nearest defibrillator',
+			firstAider: 'First aider'
+		},
 		ask: 'What was it?',
 		signs: {
 			'call-now': 'One of the signs to call for help now',

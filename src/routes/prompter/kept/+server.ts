@@ -57,7 +57,7 @@ export const GET: RequestHandler = async (event) => {
 		pulseOn: pulse.kind === 'on',
 		axis:
 			pulse.kind === 'on' ? { restingBpm: pulse.restingBpm, maximumBpm: pulse.maximumBpm } : null,
-		careTeamLimitBpm: pulse.kind === 'not-yet' ? null : pulse.careTeamLimit,
+		careTeamLimitBpm: pulse.careTeamLimit,
 		speedUnit: unitsOf(settings).speed,
 		phases: [...guidance.phases, ...guidance.others].map((phase) =>
 			phaseView(phase, setView(phase, set, timeZone), unitsOf(settings))
