@@ -63,6 +63,20 @@ test('a limit in beats is the only number that is shown with pulse off', async (
 	await expect(page.getByText('Limit from your care team: 127')).toBeVisible();
 });
 
+test('a limit counts before a resting pulse is known: with the bands, the result and the card', async ({
+	page,
+	phone
+}) => {
+	await phone.screen(leadsTo.askFirst);
+	await recordAdvice(phone, { covers: 'R-SIGN-ANKLES', limitBpm: '120' });
+	for (const path of ['/bands', '/screening/result']) {
+		await page.goto(path);
+		await expect(page.getByText('Limit from your care team: 120 beats a minute.')).toBeVisible();
+	}
+	await page.goto('/bands/card');
+	await expect(page.getByText('120').first()).toBeVisible();
+});
+
 test('a limit in beats cuts each band, and only from above', async ({ page, phone }) => {
 	await phone.screen(leadsTo.mayWalk);
 	await phone.measureResting(68, today);

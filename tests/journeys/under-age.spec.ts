@@ -17,6 +17,8 @@ test('under 18 the form ends kindly at the age, and keeps no answer', async ({
 		expect(rowsOf(house, table).filter((row) => row.runner_id === runnerId)).toEqual([]);
 	}
 
+	await page.getByRole('link', { name: 'Answer again' }).click();
+	await expect(page).toHaveURL(/\/screening$/);
 	await page.goto('/screening/questions/3');
 	await expect(page).toHaveURL(/\/screening$/);
 	await page.goto('/bands');

@@ -18,7 +18,12 @@ export type PulseBasis =
 			/** The only pulse that may be shown while pulse is off. */
 			readonly careTeamLimitBpm: number | null;
 	  }
-	| { readonly kind: 'not-yet'; readonly why: 'not-known' | 'measure-again' }
+	| {
+			readonly kind: 'not-yet';
+			readonly why: 'not-known' | 'measure-again';
+			/** It counts from the day on which it was given, whatever else is known. */
+			readonly careTeamLimitBpm: number | null;
+	  }
 	| {
 			readonly kind: 'on';
 			readonly resting: Resting;
@@ -32,16 +37,17 @@ export type PulseBasis =
  */
 export function pulseBasis(access: OpenAccess, profile: PulseProfile): PulseBasis {
 	if (!access.pulse.on) return { kind: 'off', ...offFor(access.pulse) };
+	const { careTeamLimitBpm } = access.pulse;
 	const resting = restingFromMornings(profile.mornings);
 	switch (resting.kind) {
 		case 'ask-first':
 			// A doctor or nurse looked at it: then this pulse is the runner's own.
 			return access.coveredReasons.includes('H-REST')
 				? withMaximum(meanOfMornings(profile.mornings), access, profile)
-				: { kind: 'off', reasons: ['H-REST'], careTeamLimitBpm: access.pulse.careTeamLimitBpm };
+				: { kind: 'off', reasons: ['H-REST'], careTeamLimitBpm };
 		case 'not-known':
 		case 'measure-again':
-			return { kind: 'not-yet', why: resting.kind };
+			return { kind: 'not-yet', why: resting.kind, careTeamLimitBpm };
 		case 'known':
 			return withMaximum(resting.resting, access, profile);
 	}
@@ -53,10 +59,11 @@ function offFor(pulse: { reasons: readonly string[]; careTeamLimitBpm: number | 
 
 function withMaximum(resting: Resting, access: OpenAccess, profile: PulseProfile): PulseBasis {
 	const maximum = maximumOf(access, profile);
+	const { careTeamLimitBpm } = access.pulse;
 	const reserveBpm = maximum.bpm - resting.bpm;
-	if (reserveBpm < limits.reserveBpm.plausible.low)
-		return { kind: 'not-yet', why: 'measure-again' };
-	return { kind: 'on', resting, maximum, careTeamLimitBpm: access.pulse.careTeamLimitBpm };
+	return reserveBpm < limits.reserveBpm.plausible.low
+		? { kind: 'not-yet', why: 'measure-again', careTeamLimitBpm }
+		: { kind: 'on', resting, maximum, careTeamLimitBpm };
 }
 
 /** The maximum of a supervised test, or else the one predicted from age. */

@@ -40,7 +40,11 @@ export interface PhaseView {
 /** What the page knows of the pulse. With pulse off there is nothing but a care team's own limit. */
 export type PulseView =
 	| { readonly kind: 'off'; readonly careTeamLimit: number | null }
-	| { readonly kind: 'not-yet'; readonly why: 'not-known' | 'measure-again' }
+	| {
+			readonly kind: 'not-yet';
+			readonly why: 'not-known' | 'measure-again';
+			readonly careTeamLimit: number | null;
+	  }
 	| {
 			readonly kind: 'on';
 			readonly careTeamLimit: number | null;
@@ -63,7 +67,7 @@ export function pulseView(basis: PulseBasis): PulseView {
 		case 'off':
 			return { kind: 'off', careTeamLimit: basis.careTeamLimitBpm };
 		case 'not-yet':
-			return basis;
+			return { kind: 'not-yet', why: basis.why, careTeamLimit: basis.careTeamLimitBpm };
 		case 'on':
 			return {
 				kind: 'on',

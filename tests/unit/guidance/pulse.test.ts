@@ -15,12 +15,23 @@ function basisOn(profile = measured, access = wideOpen) {
 describe('what pulse is reckoned from', () => {
 	test('nothing measured: not yet', () => {
 		const profile = { ...measured, mornings: [] };
-		expect(pulseBasis(wideOpen, profile)).toEqual({ kind: 'not-yet', why: 'not-known' });
+		expect(pulseBasis(wideOpen, profile)).toMatchObject({ kind: 'not-yet', why: 'not-known' });
 	});
 
 	test('one morning outside 40 to 100: measure again', () => {
 		const profile = { ...measured, mornings: [104] };
-		expect(pulseBasis(wideOpen, profile)).toEqual({ kind: 'not-yet', why: 'measure-again' });
+		expect(pulseBasis(wideOpen, profile)).toMatchObject({ kind: 'not-yet', why: 'measure-again' });
+	});
+
+	test('a limit of a care team counts whatever is known of the pulse: nothing, something, all', () => {
+		const access = { ...wideOpen, pulse: { ...wideOpen.pulse, careTeamLimitBpm: 120 } };
+		for (const mornings of [[], [104], [104, 103], measured.mornings]) {
+			expect(pulseBasis(access, { ...measured, mornings })).toMatchObject({
+				careTeamLimitBpm: 120
+			});
+		}
+		const noReserve = { ...measured, mornings: [95], supervisedMaximumBpm: 110 };
+		expect(pulseBasis(access, noReserve)).toMatchObject({ careTeamLimitBpm: 120 });
 	});
 
 	test('two mornings outside 40 to 100: off until advice', () => {
@@ -47,7 +58,7 @@ describe('what pulse is reckoned from', () => {
 
 	test('a maximum that leaves no reserve gives no numbers', () => {
 		const profile = { ...measured, mornings: [95], supervisedMaximumBpm: 110 };
-		expect(pulseBasis(wideOpen, profile)).toEqual({ kind: 'not-yet', why: 'measure-again' });
+		expect(pulseBasis(wideOpen, profile)).toMatchObject({ kind: 'not-yet', why: 'measure-again' });
 	});
 });
 

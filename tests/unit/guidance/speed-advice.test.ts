@@ -10,7 +10,7 @@ const capacity = (mlPerKgPerMinute: number): SpeedCapacity => ({
 	basis: 'measured'
 });
 const off = { kind: 'off', reasons: ['H-MEDS'], careTeamLimitBpm: null } as const;
-const notYet = { kind: 'not-yet', why: 'not-known' } as const;
+const notYet = { kind: 'not-yet', why: 'not-known', careTeamLimitBpm: null } as const;
 const run = phaseTargets['steady-run'];
 
 describe('without a measured capacity', () => {

@@ -58,8 +58,12 @@ export const bands = {
 			'Speed: from your measured fitness by the ACSM walking and running equations, unsure by 15 to 20 %.',
 		methods: 'All formulas and their sources'
 	},
-	careLimitHintOn: 'Stay under it all the time. No band here goes over it.',
-	careLimitHint: 'Stay under it all the time. It is the only pulse number that counts for you.',
+	careLimitHints: {
+		on: 'Stay under it all the time. No band here goes over it.',
+		off: 'Stay under it all the time. It is the only pulse number that counts for you.',
+		'not-yet':
+			'Stay under it all the time. It counts from today, whatever the bands here say, and you need a pulse to know: measure it when you walk.'
+	},
 	pulseOff:
 		'There are no pulse numbers here, because they could be wrong for you. Go by the line and by how it feels.',
 	needResting: {

@@ -1,5 +1,12 @@
+interface Fault {
+	readonly title: string;
+	readonly text: string;
+	/** A way on of its own, before those that every such page has. */
+	readonly way?: { readonly href: string; readonly text: string };
+}
+
 /** One message per code, for the page that is shown when something could not be done. */
-export const faults: Record<string, { title: string; text: string }> = {
+export const faults: Record<string, Fault> = {
 	'not-found': {
 		title: 'This page is not here',
 		text: 'Nothing is lost. Go back, or begin at the start page.'
@@ -34,7 +41,8 @@ export const faults: Record<string, { title: string; text: string }> = {
 	},
 	'not-eligible': {
 		title: 'This is for adults',
-		text: 'Our questions were not made for people under 18, and we kept none of the answers. A younger person needs questions made for them, and a parent or carer. Ask your group, a school or a doctor. If your age was a slip of the finger, start again.'
+		text: 'Our questions were not made for people under 18, and we kept none of the answers. A younger person needs questions made for them, and a parent or carer. Ask your group, a school or a doctor. If your age was a slip of the finger, answer again.',
+		way: { href: '/screening', text: 'Answer again' }
 	},
 	'too-many': {
 		title: 'Too many tries',

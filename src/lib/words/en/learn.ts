@@ -149,7 +149,7 @@ export const effortScale = {
 	title: 'The effort scale, 0 to 10',
 	choose: 'Choose a number',
 	option: (effort: number, words: string) => `${effort}: ${words}`,
-	lead: '0 is sitting still. 10 is everything you have. Your runs and brisk walks live at 5 and 6.',
+	lead: '0 is sitting still. 10 is everything you have. Runs and brisk walks of a beginner live at 5 and 6.',
 	caption: 'Each number, what you can say, and where you may know it from',
 	columns: { number: 'Effort', say: 'What it is like', example: 'For example' },
 	yours:

@@ -41,7 +41,7 @@ export const load: PageServerLoad = async ({ locals: { house, runner, now }, coo
 					unitsOf(settings)
 				)
 			),
-			careTeamLimit: pulse.kind === 'not-yet' ? null : pulse.careTeamLimitBpm,
+			careTeamLimit: pulse.careTeamLimitBpm,
 			emergencyNumber,
 			meetingPoint: null,
 			defibrillator: null

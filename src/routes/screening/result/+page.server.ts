@@ -34,7 +34,8 @@ export const load: PageServerLoad = async (event) => {
 		actions: actionsFor(access, draft !== null),
 		canTakeBack: await hasFreshEvent(event),
 		emergencyNumber,
-		onTheWay: await onTheWay(event.locals, event.cookies),
+		/** The questions lead on to the group once they are finished. */
+		onTheWay: isFinished(access) ? await onTheWay(event.locals, event.cookies) : null,
 		/** Only a finished form has had its answers deleted. */
 		ruleset: draft === null && !withdrawn && newest ? rulesetOf(newest) : null
 	};
@@ -60,10 +61,14 @@ async function isSettlingIn(
 	return settlingIn(access.startEffort === 'moderate' && access.run, days).kind === 'going-on';
 }
 
+const isFinished = (access: Access) =>
+	access.allowed || (access.code !== 'NO_RESULT' && access.code !== 'INCOMPLETE');
+
 const whatIsOpen = (access: Extract<Access, { allowed: true }>) => ({
 	pulseOff: access.pulse.on ? [] : access.pulse.reasons,
 	starting: access.reasons.filter((id) => id.startsWith('S-')),
 	care: access.advice,
+	careLimitBpm: access.pulse.careTeamLimitBpm,
 	until: access.validUntil,
 	urgent: false,
 	stopCurrent: false,
@@ -74,6 +79,7 @@ const whatIsClosed = (access: Extract<Access, { allowed: false }>) => ({
 	pulseOff: [],
 	starting: [],
 	care: [],
+	careLimitBpm: null,
 	until: null,
 	urgent: access.urgent,
 	stopCurrent: access.stopCurrent,
