@@ -5,7 +5,7 @@ import { fromTo } from './from-to.ts';
 export const coachBands = {
 	titleOf: (name: string) => `${name}: bands`,
 	backToRunner: (name: string) => `Back to ${name}`,
-	lead: 'Move a part up or down, or make it narrower. The runner sees the new band at once, with your name and your note.',
+	lead: 'Move a part up or down, or make it narrower. The gap in each picture is the band, from resting pulse on the left to maximum on the right; the dotted line is as far as it may go. The reserve is the way between the two, in per cent. The runner sees the new band at once, with your name and your note.',
 	statement:
 		'The result is the runner’s own statement. You have not been told that they are healthy. Local rules and your insurance decide what you may do.',
 	talkFirst: 'How they can talk comes first, then how it feels, then the pulse.',
@@ -157,7 +157,7 @@ export const coachBands = {
 		addRunners: 'Invite runners',
 		defaultsTitle: (part: string) => `${part} for the whole group`,
 		defaultsLead:
-			'Counts for everybody without a band of their own. Each runner’s result cuts it where it has to.',
+			'Counts for everybody without a band of their own. The gap in the picture is the band; the dotted line is as far as it may go. The reserve is the way from resting pulse to maximum, in per cent. Each runner’s result cuts it where it has to.',
 		cards: 'Print all cards',
 		says: (feels: string) => feels
 	},

@@ -65,7 +65,7 @@ export const programme = {
 		week: 'Week',
 		running: 'Running, minutes',
 		longest: 'Longest run',
-		growth: 'More than the week before',
+		growth: 'More running than the week before',
 		mean: 'Expected mean',
 		peak: 'Expected highest',
 		settlingIn: 'settling in, walking',
@@ -88,7 +88,7 @@ export const programme = {
 			`Among ${of.runners} new runners, those whose distance grew by more than ${of.overPercentInTwoWeeks} % in two weeks had more injuries of the kind that distance brings: ${of.hazardRatio} times as many. Chance was not ruled out, as the true number may lie between ${of.low} and ${of.high}. For injuries of all kinds there was no difference.`,
 		tenPercent: (of: { runners: number; injuredPercent: number; injuredPercentUsual: number }) =>
 			`Among ${of.runners} new runners, a programme that grew by 10 % a week brought no fewer injuries than a faster one: ${of.injuredPercent} and ${of.injuredPercentUsual} in a hundred.`,
-		ours: 'So 14 % a week is a careful choice of ours, not a proven limit. A sore shin or knee is the commonest harm: ask about pain after each outing.'
+		ours: 'So 14 % a week is a careful choice of ours, not a proven limit. It counts the minutes of running in a week; the longest run may grow by half. A sore shin or knee is the commonest harm: ask about pain after each outing.'
 	},
 	days: {
 		startsOn: 'First day',

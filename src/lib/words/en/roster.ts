@@ -67,6 +67,7 @@ export const roster = {
 				? `ends on ${date}, one day left`
 				: `ends on ${date}, ${days} days left`,
 	nextOuting: (name: string, date: string) => `${name}, on ${date}`,
+	nextWalked: (outing: string) => `${outing}, its runs as brisk walks`,
 	never: '–',
 	here: 'Here',
 	mark: (name: string) => `${name} is here`,
