@@ -135,11 +135,6 @@ test('each careful answer of the day closes, and not well keeps it shut for the 
 	await phone.screen();
 	await open(page);
 	await take(page);
-	await answerDay(page, { sign: 'Yes', well: 'No' });
-	await expect(page.getByRole('link', { name: 'My health changed' })).toBeVisible();
-	await page.reload();
-	await ready(page);
-	await take(page);
 	await answerDay(page, { change: 'Yes' });
 	await expect(page.getByText('your result no longer fits')).toBeVisible();
 	await page.reload();
@@ -150,6 +145,22 @@ test('each careful answer of the day closes, and not well keeps it shut for the 
 	await page.reload();
 	await ready(page);
 	await expect(heading(page)).toHaveText('Not today');
+	await expect(page.getByRole('link', { name: 'Signs to stop' }).first()).toBeVisible();
+});
+
+test('a new sign before the start keeps it shut for the day, whatever else was said', async ({
+	page,
+	phone
+}) => {
+	await phone.screen();
+	await open(page);
+	await take(page);
+	await answerDay(page, { sign: 'Yes' });
+	await expect(page.getByRole('link', { name: 'My health changed' })).toBeVisible();
+	await page.reload();
+	await ready(page);
+	await expect(heading(page)).toHaveText('Not today');
+	await expect(page.getByRole('button', { name: /^Take this one/ })).toHaveCount(0);
 });
 
 test('by talk: no beat on the page or in its data; settling in: no run', async ({

@@ -146,8 +146,9 @@ export class Player {
 
 	#sound() {
 		this.#announcer.open({
-			play: () => this.do({ kind: 'resumed' }),
-			pause: () => this.do({ kind: 'paused' })
+			// A key of a headset never undoes that something feels wrong.
+			play: () => this.position.state === 'paused' && this.do({ kind: 'resumed' }),
+			pause: () => this.position.state === 'going' && this.do({ kind: 'paused' })
 		});
 	}
 

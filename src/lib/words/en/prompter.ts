@@ -10,7 +10,7 @@ export const prompter = {
 	noScript: 'The prompter keeps time, so it needs script. Your card has the same lines on paper.',
 	day: {
 		title: 'Before you start',
-		hint: 'Three questions for today. That you are not well stays on this phone until tomorrow; nothing else is kept.',
+		hint: 'Three questions for today. If you are not well or have a new sign, this phone stays closed until tomorrow. What you said is not kept.',
 		well: 'Do you feel well today?',
 		sign: 'Any new pain, chest feeling, dizzy spell or odd breathlessness since last time?',
 		change: 'Any change in your health or your medicine?',
