@@ -5,6 +5,17 @@ import { leadsTo } from './walk.ts';
 
 // Our own rules, no source.
 
+const about = {
+	name: 'Ines',
+	sex: 'none',
+	heightCentimetres: '',
+	weightKilograms: '',
+	activityLevel: '',
+	supervisedMaximumBpm: '',
+	speedUnits: 'km/h',
+	paceUnits: 'min/km'
+};
+
 test('the picture of an outing follows a length while it is dragged, and names what does not fit', async ({
 	page,
 	lantern,
@@ -56,18 +67,8 @@ for (const [name, width] of [
 		stranger
 	}) => {
 		const runner = await lantern.join(await stranger(), 'Ines');
-		await runner.lead('/bands/about-you', {
-			name: 'Ines',
-			sex: 'none',
-			heightCentimetres: '',
-			weightKilograms: '',
-			activityLevel: '',
-			supervisedMaximumBpm: '',
-			// A run of 5.0 km/h takes 81 % of the reserve of somebody with 24 mL/kg/min.
-			supervisedCapacity: '24',
-			speedUnits: 'km/h',
-			paceUnits: 'min/km'
-		});
+		// A run of 5.0 km/h takes 81 % of the reserve of somebody with 24 mL/kg/min.
+		await runner.lead('/bands/about-you', { ...about, supervisedCapacity: '24' });
 		await lantern.join(await stranger(), 'Mei-Lin');
 		const path = await lantern.coach.lead(`${lantern.path}/outings?/make`);
 		await page.setViewportSize({ width, height: 780 });
@@ -86,6 +87,23 @@ for (const [name, width] of [
 		expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 	});
 }
+
+test('a runner whom a run asks for too much is told of, not left out', async ({
+	page,
+	lantern,
+	stranger
+}) => {
+	const runner = await lantern.join(await stranger(), 'Ines');
+	// The slowest run, 5.0 km/h, costs 20.2 mL/kg/min (ACSM): more than 18.
+	await runner.lead('/bands/about-you', { ...about, supervisedCapacity: '18' });
+	const path = await lantern.coach.lead(`${lantern.path}/outings?/make`);
+	await page.goto(path);
+	await expect(page.getByText(/^For 1 of 1 a part asks for more than can be/)).toBeVisible();
+	await lantern.join(await stranger(), 'Mei-Lin');
+	await page.goto(path);
+	await expect(page.getByText(/^For 1 of 2 a part asks for more than can be/)).toBeVisible();
+	await expect(page.getByText('fits everybody')).toHaveCount(0);
+});
 
 test('a coach reads what becomes of a run for whoever may only walk, the same with nobody and with somebody', async ({
 	page,

@@ -17,7 +17,8 @@ test('a runner’s own card: four for the pocket, and a large one', async ({
 	const text = await printed(page, '/bands/card');
 	// Age 34, rest 68: 126 to 140 (Tanaka 2001, Karvonen 1957).
 	expect(text.match(/126–140/g)).toHaveLength(5);
-	expect(text).toContain('Emergency number: ___');
+	// Nobody chose a number of their own: that of the group stands there.
+	expect(text).toContain('Call 112');
 	expect(text).not.toContain('Print at 100 %');
 
 	// Each card folds to 85 by 54 mm, whatever is on it, and nothing hangs over.

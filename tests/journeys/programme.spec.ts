@@ -189,7 +189,11 @@ test('a helper reads the programme, and makes none', async ({ page, lantern, str
 async function helperOf(lantern: LanternStreet, phone: Phone): Promise<Phone> {
 	const page = await (await lantern.coach.send(`${lantern.path}/settings?/inviteCoach`)).text();
 	const link = /\/coach\/invited\/[\w-]+/.exec(page)?.[0] ?? '';
-	const fields = { name: 'Bram Holt', email: 'bram@lantern.example', password: 'nine red ladders' };
+	const fields = {
+		name: 'Bram Holt',
+		email: 'bram.programme@lantern.example',
+		password: 'nine red ladders'
+	};
 	await phone.send(`${link}?/signUp`, { ...fields, qualification: '' });
 	await phone.lead(`${link}?/signIn`, { ...fields, stay: 'yes' });
 	return phone;

@@ -223,8 +223,12 @@ test('a helper sees and leads; what an owner decides, and another coach’s grou
 	const link = /\/coach\/invited\/[\w-]+/.exec(invited)?.[0] ?? '';
 	const helper = new Phone(await stranger(), phone.url);
 	const words = { name: 'Bram Holt', qualification: '', password: 'four green umbrellas' };
-	await helper.send(`${link}?/signUp`, { ...words, email: 'bram@lantern.example' });
-	await helper.send('/coach/sign-in', { ...words, email: 'bram@lantern.example', stay: 'yes' });
+	await helper.send(`${link}?/signUp`, { ...words, email: 'bram.roster@lantern.example' });
+	await helper.send('/coach/sign-in', {
+		...words,
+		email: 'bram.roster@lantern.example',
+		stay: 'yes'
+	});
 	for (const path of ['', '/settings', '/invite', '/import', '/attendance']) {
 		expect((await helper.get(lantern.path + path)).status(), path).toBe(200);
 	}

@@ -21,6 +21,10 @@ export const outingPicture = {
 	go: 'Draw it',
 	changes: 'What to change',
 	fitsAll: 'Every run and walk fits everybody who can be drawn.',
+	tooMuch: (count: number, runners: number) =>
+		`For ${of(count, runners)} a part asks for more than can be reckoned with, so there is no estimate. Begin with runs of 20 to 30 s, and slower.`,
+	tooMuchFor:
+		'A part asks for more than can be reckoned with for this runner, so there is no estimate. Begin with runs of 20 to 30 s, and slower.',
 	change: {
 		'run-too-long': (n: number, misfits: number, runners: number, fits: number | null) =>
 			fits === null
