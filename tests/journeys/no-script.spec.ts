@@ -60,7 +60,8 @@ test('advice is written down and lifts its reason', async ({ page }) => {
 	await page.getByLabel('Your ankles swell up').check();
 	await page.getByLabel('No limits for this programme').check();
 	await page.getByRole('button', { name: 'Keep this advice' }).click();
-	await expect(heading(page)).toHaveText('From what you told us, you may run');
+	// Whoever is new to exercise walks first.
+	await expect(heading(page)).toHaveText('From what you told us, you begin by walking');
 });
 
 test('another phone by a code, other colours, and everything deleted', async ({
