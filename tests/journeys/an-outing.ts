@@ -1,4 +1,5 @@
 import type { BrowserContext, Page } from '@playwright/test';
+import type { KeptForRunner } from '../../src/lib/outing/kept.ts';
 import type { Outing } from '../../src/lib/outing/outing.ts';
 import { expect } from './test.ts';
 
@@ -40,11 +41,19 @@ export const take = (page: Page, name = 'The plain outing') =>
 	button(page, `Take this one: ${name}`).click();
 
 /** What the phone is given as the usual outing, in place of the plain one. */
-export async function usualIs(context: BrowserContext, usual: Outing) {
+export const usualIs = (context: BrowserContext, usual: Outing) => keptIs(context, { usual });
+
+/** What the phone may keep, with something else in place of what the server says. */
+export async function keptIs(
+	context: BrowserContext,
+	instead: Partial<Pick<KeptForRunner<unknown>, 'usual' | 'longestRunSeconds'>>
+) {
 	await context.route('**/prompter/kept', async (route) => {
 		// A connection that the server has just given up is no news; a page that is gone waits for none.
 		const answer = route.fetch({ maxRetries: 3 }).then((given) => given.json() as Promise<object>);
 		const kept = await answer.catch(() => null);
-		await (kept ? route.fulfill({ json: { ...kept, usual } }) : route.abort()).catch(() => null);
+		await (kept ? route.fulfill({ json: { ...kept, ...instead } }) : route.abort()).catch(
+			() => null
+		);
 	});
 }

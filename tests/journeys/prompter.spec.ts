@@ -1,6 +1,6 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { KeptForRunner } from '../../src/lib/outing/kept.ts';
-import { answerDay, button, heading, open, ready, start, take } from './an-outing.ts';
+import { answerDay, button, heading, keptIs, open, ready, start, take } from './an-outing.ts';
 import { todayIn } from './days.ts';
 import { expect, test } from './test.ts';
 import { leadsTo } from './walk.ts';
@@ -45,10 +45,7 @@ test('whoever settled in not long ago may skip a run, and no walk', async ({
 	context
 }) => {
 	await phone.screen();
-	await context.route('**/prompter/kept', async (route) => {
-		const kept = (await (await route.fetch({ maxRetries: 3 })).json()) as object;
-		await route.fulfill({ json: { ...kept, longestRunSeconds: 30 } });
-	});
+	await keptIs(context, { longestRunSeconds: 30 });
 	await start(page);
 	await expect(button(page, 'Skip this part')).toHaveCount(0);
 	await page.clock.runFor(421_000);

@@ -1,27 +1,34 @@
-import type { Page } from '@playwright/test';
+import type { BrowserContext, Page } from '@playwright/test';
 import { button, heading, ready, start } from './an-outing.ts';
 import { todayIn } from './days.ts';
 import { EmulatedStrap } from './emulated-strap.ts';
 import { entriesIn } from './past-entries.ts';
+import type { Phone } from './phone.ts';
 import { expect, test } from './test.ts';
 import { leadsTo } from './walk.ts';
 
 // Of the plain outing: 420 s to warm up, then a run of 30 s.
 test.use({ viewport: { width: 360, height: 780 } });
 
+/** Begins the plain outing, and chooses a strap so many milliseconds into it. */
+async function strapInOuting(page: Page, phone: Phone, context: BrowserContext, atMs: number) {
+	await phone.screen();
+	await phone.measureResting(62, todayIn('UTC'));
+	const strap = await EmulatedStrap.attach(page, context);
+	await start(page);
+	await page.clock.runFor(atMs);
+	await button(page, 'Pulse').click();
+	await button(page, 'Choose a strap').click();
+	await expect(page.getByText('Waiting for its first beats')).toBeVisible();
+	return strap;
+}
+
 test('a strap in an outing: talk answers carry its pulse, a part that ends keeps mean and highest', async ({
 	page,
 	phone,
 	context
 }) => {
-	await phone.screen();
-	await phone.measureResting(62, todayIn('UTC'));
-	const strap = await EmulatedStrap.attach(page, context);
-	await start(page);
-	await page.clock.runFor(421_000);
-	await button(page, 'Pulse').click();
-	await button(page, 'Choose a strap').click();
-	await expect(page.getByText('Waiting for its first beats')).toBeVisible();
+	const strap = await strapInOuting(page, phone, context, 421_000);
 	await strap.beat(118);
 	await page.clock.runFor(2000);
 	await expect(page.locator('.now strong').first()).toHaveText('118');
@@ -52,14 +59,7 @@ test('what a strap gave before the page was loaded again is in the sum of that p
 	phone,
 	context
 }) => {
-	await phone.screen();
-	await phone.measureResting(62, todayIn('UTC'));
-	const strap = await EmulatedStrap.attach(page, context);
-	await start(page);
-	await page.clock.runFor(10_000);
-	await button(page, 'Pulse').click();
-	await button(page, 'Choose a strap').click();
-	await expect(page.getByText('Waiting for its first beats')).toBeVisible();
+	const strap = await strapInOuting(page, phone, context, 10_000);
 	for (let second = 0; second < 14; second++) {
 		await strap.beat(98, 1);
 		await page.clock.runFor(1000);
