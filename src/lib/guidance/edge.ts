@@ -21,8 +21,11 @@ export interface EdgeExercise {
 export const EDGE_STRETCH_SECONDS = 150;
 export const READ_FROM_SECONDS = 120;
 
-/** From here on the scale says ease off. */
-const EASE_OFF: Effort = 7;
+/**
+ * The last effort that belongs to a goal, by our own words of the scale: whole sentences at 5, one
+ * sentence and then a breath at 6, and from 7 on it says ease off. Our own, no source.
+ */
+const lastEffort: Readonly<Record<EdgeGoal, Effort>> = { comfortable: 5, 'with-breaths': 6 };
 
 /**
  * Short stretches from comfortable to the edge of it. Whoever may walk only, or is settling in, stays
@@ -44,36 +47,35 @@ export function edgeExercise(guidance: Extract<Guidance, { open: true }>): EdgeE
 /** What a stretch led to. */
 export type EdgeStep =
 	| { readonly kind: 'go-on'; readonly to: number }
-	/** The stretch at which the edge was met; one below it is where to be. */
+	/** Talk came with breaths: one stretch below it is where to be. */
 	| { readonly kind: 'found'; readonly at: number }
-	/** Talk was comfortable and the effort was not: it counts second, and ends it too. */
+	/** Talk was comfortable, at the last effort that belongs to the goal: one more would pass it. */
+	| { readonly kind: 'stay'; readonly at: number }
+	/** The effort is past the goal, whatever talk says: one stretch below it is where to be. */
 	| { readonly kind: 'ease-off'; readonly at: number }
 	/** Talk broke off, which nobody is asked for. */
 	| { readonly kind: 'too-far'; readonly at: number }
 	| { readonly kind: 'comfortable-throughout' };
 
 /**
- * Talk first, effort second. Whatever the goal is, nobody is sent past "with breaths".
+ * Talk first, effort second; of the two the one that asks for less decides. Nobody is led past the
+ * goal: who is to stay comfortable goes up only from comfortable talk and an effort under 5.
  *
  * @param at index of the stretch that was just done
  * @throws RangeError for a stretch that the exercise does not have
  */
 export function edgeStep(
-	{ stretches }: Pick<EdgeExercise, 'stretches'>,
+	{ goal, stretches }: Pick<EdgeExercise, 'goal' | 'stretches'>,
 	at: number,
 	talk: TalkLevel,
 	effort: Effort
 ): EdgeStep {
 	if (stretches[at] === undefined) throw new RangeError('edgeStep requires a stretch of it');
-	switch (talk) {
-		case 'broke-off':
-			return { kind: 'too-far', at };
-		case 'with-breaths':
-			return { kind: 'found', at };
-		case 'comfortable':
-			if (effort >= EASE_OFF) return { kind: 'ease-off', at };
-			return at + 1 < stretches.length
-				? { kind: 'go-on', to: at + 1 }
-				: { kind: 'comfortable-throughout' };
-	}
+	if (talk === 'broke-off') return { kind: 'too-far', at };
+	if (effort > lastEffort[goal]) return { kind: 'ease-off', at };
+	if (talk === 'with-breaths') return { kind: 'found', at };
+	if (effort === lastEffort[goal]) return { kind: 'stay', at };
+	return at + 1 < stretches.length
+		? { kind: 'go-on', to: at + 1 }
+		: { kind: 'comfortable-throughout' };
 }
