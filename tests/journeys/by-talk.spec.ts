@@ -50,6 +50,7 @@ test('by talk: no beat anywhere, on screen, on paper, in the data or in the expo
 		'/learn/edge',
 		'/learn/guess',
 		'/learn/one-breath/moving',
+		'/learn/talk/moving',
 		'/prompter/strap',
 		'/methods/yours',
 		'/account'

@@ -58,6 +58,20 @@ for (const who of ['settlingIn', 'mayWalk'] as const) {
 			'You were comfortable all the way'
 		);
 	});
+
+	test(`${who}: an effort of 5 is as high as it goes, and 6 is eased`, async ({ page, phone }) => {
+		await phone.screen(leadsTo[who]);
+		await open(page);
+		await answer(page, 'Comfortable', '4');
+		await answer(page, 'Comfortable', '5');
+		await expect(page.getByRole('status')).toContainText('Stay at this one.');
+		await expect(page.getByRole('button', { name: 'That was it' })).toHaveCount(0);
+		await open(page);
+		await answer(page, 'Comfortable', '4');
+		await answer(page, 'Comfortable', '6');
+		await expect(page.getByRole('status')).toContainText('comfortable ends there');
+		await expect(page.getByRole('status')).toContainText('Go back one step');
+	});
 }
 
 test('what is missing is said at its field, and what was chosen stays', async ({ page, phone }) => {
@@ -120,9 +134,29 @@ test('one breath: the share, the range, and a count that cannot be', async ({ pa
 	await expect(page.getByRole('status')).toContainText('Ease off.');
 });
 
-test('who has to ask first is led to the result', async ({ page, phone }) => {
-	await phone.screen(leadsTo.askFirst);
-	await page.goto('/learn');
-	await page.getByRole('link', { name: 'Find the edge' }).click();
-	await expect(page).toHaveURL(/\/screening\/result$/);
-});
+const lessons = [
+	'The talk test while you walk',
+	'Find the edge',
+	'Guess, then look',
+	'One breath while you move'
+];
+for (const lesson of lessons) {
+	test(`who has to ask first is led from “${lesson}” to the result`, async ({ page, phone }) => {
+		await phone.screen(leadsTo.askFirst);
+		await page.goto('/learn');
+		await page.getByRole('link', { name: lesson }).click();
+		await expect(page).toHaveURL(/\/screening\/result$/);
+	});
+}
+
+for (const [who, withBreaths] of [
+	['mayWalk', 'Ease off now'],
+	['settlingIn', 'Ease off now'],
+	['mayRun', 'In an outing it is fine in the last third of a run']
+] as const) {
+	test(`the talk test while walking, ${who}: what with breaths asks`, async ({ page, phone }) => {
+		await phone.screen(who === 'mayRun' ? undefined : leadsTo[who]);
+		await page.goto('/learn/talk/moving');
+		await expect(page.getByText(withBreaths)).toBeVisible();
+	});
+}

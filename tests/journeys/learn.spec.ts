@@ -15,6 +15,26 @@ test('whoever was told to ask first may learn the feel sitting down', async ({ p
 	}
 });
 
+// Open lessons are done sitting down; whatever asks for a walk or a run stands behind the gate.
+test('no open lesson of a runner asks for effort', async ({ page }) => {
+	for (const path of ['/learn/talk', '/learn/scale', '/learn/one-breath']) {
+		await page.goto(path);
+		const asked = (await page.locator('main').innerText())
+			.split(/(?<=[.:?])\s+|\n+/)
+			.filter((sentence) =>
+				/^(then |now |count again )*\W*(walk|run|move|jog|climb)\b/i.test(sentence)
+			);
+		// What to do in an outing that became too hard is not a thing to do here.
+		expect(
+			asked.filter((sentence) => sentence !== 'Walk until you can talk.'),
+			path
+		).toEqual([]);
+		await expect(page.locator('main')).not.toContainText(
+			/while you (move|walk|run) .*count|two minutes/i
+		);
+	}
+});
+
 test('the clock takes the time of a text and judges nothing', async ({ page }) => {
 	await page.clock.install();
 	await page.goto('/learn/talk');

@@ -84,6 +84,7 @@ const gated = [
 	'/learn/guess',
 	'/past/progress',
 	'/learn/one-breath/moving',
+	'/learn/talk/moving',
 	'/outings',
 	'/prompter'
 ];

@@ -316,6 +316,8 @@ export const walks: readonly Walk[] = [
 			await page.goto('/learn/guess');
 			await ready(page);
 			await look('guess: look', page);
+			await page.goto('/learn/talk/moving');
+			await look('talk: while walking', page);
 			await page.goto('/learn/one-breath/moving');
 			await press(page, 'See my share');
 			await look('one breath: issues', page);

@@ -114,6 +114,7 @@ export const runnerWalls: Walls = {
 		'?/remove': gated({ sends: ({ guess }) => ({ id: guess }), but: { otherRunner: 'in vain' } }),
 		'?/removeAll': gated()
 	},
+	'/learn/talk/moving': { page: gated() },
 	'/learn/one-breath/moving': {
 		page: gated(),
 		'?/default': gated({ sends: () => ({ rest: 20, moving: 9 }), onlyReads: true })

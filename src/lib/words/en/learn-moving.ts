@@ -7,7 +7,7 @@ export const edge = {
 		'with-breaths':
 			'A few short stretches, each a little harder. Stop at the first one where talk comes with breaths. That is the edge, and your outings belong one step below it.',
 		comfortable:
-			'A few short stretches, each a little harder, as long as talk stays comfortable. Your result asks you to stay comfortable, so stop at the first doubt.'
+			'A few short stretches, each a little harder, as long as talk stays comfortable and it feels like 4 or less. Your result asks you to stay comfortable, so stop at the first doubt.'
 	} satisfies Record<EdgeGoal, string>,
 	never:
 		'Nobody has to run out of breath here. If you have to stop talking, you have gone too far.',
@@ -45,6 +45,7 @@ export const edge = {
 	go: 'Walk slowly for a minute or two, until you could chat. Then the next stretch.',
 	outcomeTitle: {
 		found: 'That is the edge, for today',
+		stay: 'That is high enough, for today',
 		'ease-off': 'That is enough, for today',
 		'too-far': 'Walk now, slowly',
 		'comfortable-throughout': 'You were comfortable all the way'
@@ -58,8 +59,18 @@ export const edge = {
 		} satisfies Record<EdgeGoal, string>,
 		first:
 			'That was the easiest step. Stay at a stroll today. If it is so again another day, tell your coach, or ask a doctor or nurse.',
-		'ease-off':
-			'Talk was comfortable, but it felt like 7 or more. How it feels counts too. Go back one step and stay there.',
+		stay: {
+			'with-breaths':
+				'Talk was comfortable, and it felt like 6: one sentence, then a breath. One step more would be past the edge. Stay at this one, or one below it.',
+			comfortable:
+				'Talk was comfortable, and it felt like 5: whole sentences, breathing deeper. One step more would be past comfortable. Stay at this one. That is where your outings belong.'
+		} satisfies Record<EdgeGoal, string>,
+		'ease-off': {
+			'with-breaths':
+				'It felt like 7 or more. How it feels counts too, whatever talk says. Go back one step and stay there.',
+			comfortable:
+				'It felt like 6 or more. How it feels counts too, and comfortable ends there. Go back one step and stay there.'
+		} satisfies Record<EdgeGoal, string>,
 		'too-far':
 			'Talking broke off. That is further than this goes. Walk slowly until you can talk. No more stretches today; another time, stop one step before.',
 		'comfortable-throughout':
@@ -79,6 +90,36 @@ export const edge = {
 		},
 		stretch: {}
 	} as Record<string, Record<string, string>>
+};
+
+export const movingTalk = {
+	title: 'The talk test while you walk',
+	lead: 'You know how easy sounds. Now hear what work does to it.',
+	sitting: 'The talk test, sitting down',
+	steps: [
+		'Warm up with an easy walk of at least six minutes.',
+		'Walk briskly at one pace for two minutes.',
+		'Keep that pace and speak for half a minute: a text that you know by heart, or what your week was like. On a treadmill hold nothing to read. Look ahead, and let somebody else read it to you line by line.',
+		'Ask yourself: could I speak comfortably?',
+		'Then walk slowly for six minutes. Do not stop all at once.'
+	],
+	actTitle: 'What your answer asks of you',
+	comfortable: 'This is where to be. Stay there.',
+	withBreaths: {
+		'with-breaths':
+			'The edge. Ease off a little, until talk is comfortable. In an outing it is fine in the last third of a run, and nowhere else.',
+		comfortable:
+			'Ease off now, until talk is comfortable again. Your result asks you to stay there.'
+	} satisfies Record<EdgeGoal, string>,
+	brokeOff: 'Too hard. Walk slowly until you can talk. Nobody needs to look for this one.',
+	whenTitle: 'When it counts',
+	when: [
+		'Two minutes or more into the same effort. Before that your breath has not caught up, and talk flatters you.',
+		'After about half a minute of talking. A “yes” or “fine” tells nothing.',
+		'With the text, a story or a song. Not with counting, which is a lesson of its own.',
+		'In short runs of half a minute there is no time for it. There the line of your band and the effort number lead.'
+	],
+	notStored: 'None of this is stored.'
 };
 
 export const movingBreath = {

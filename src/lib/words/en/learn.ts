@@ -21,7 +21,11 @@ export const learn = {
 		},
 		'one-breath': {
 			title: 'Counting on one breath',
-			text: 'How far you can count, and what the share means.'
+			text: 'How far you can count, and what studies made of it.'
+		},
+		'talk/moving': {
+			title: 'The talk test while you walk',
+			text: 'The same test at work, and what each answer asks of you.'
 		},
 		edge: {
 			title: 'Find the edge',
@@ -82,7 +86,7 @@ export const learn = {
 export const talkTest = {
 	title: 'The talk test',
 	lead: 'Read aloud for about half a minute. Then ask yourself: could I speak comfortably?',
-	sitTitle: 'First sitting down',
+	sitTitle: 'Sitting down',
 	sit: 'Read the text once while you sit still. Now you know how easy sounds, and how long it takes you.',
 	another: 'Another text',
 	words: (count: number) => `${count} words`,
@@ -111,16 +115,8 @@ export const talkTest = {
 			act: 'Too hard. Walk until you can talk. Nobody needs to look for this one.'
 		}
 	} satisfies Record<TalkLevel, { name: string; like: string; act: string }>,
-	whenTitle: 'When it counts',
-	when: [
-		'Two minutes or more into the same effort. Before that your breath has not caught up, and talk flatters you.',
-		'After about half a minute of talking. A “yes” or “fine” tells nothing.',
-		'With the text, a story or a song. Not with counting, which is a lesson of its own.',
-		'In short runs of half a minute there is no time for it. There the line of your band and the effort number lead.'
-	],
-	movingTitle: 'Then while you walk',
-	moving:
-		'Learn the text, or tell somebody about your week. On a treadmill, hold nothing to read: look ahead, and let somebody else read it to you line by line.',
+	movingTitle: 'And while you move',
+	moving: 'That is a lesson of its own. It asks for effort, so it opens with your result.',
 	basisTitle: 'What is known',
 	basis: [
 		'Fourteen adults who were not active went on for twenty minutes at the last pace before their talk changed. It felt steady and moderate to them (Foster 2009).',
@@ -168,7 +164,7 @@ export const effortScale = {
 
 export const oneBreath = {
 	title: 'Counting on one breath',
-	lead: 'How far can you count aloud before you need to breathe in? Moving takes some of that count away. How much is a clue to how hard you work.',
+	lead: 'How far can you count aloud before you need to breathe in? Effort takes some of that count away. How much is a clue to how hard somebody works.',
 	steps: [
 		'Sit for five minutes. Breathe normally.',
 		'Take one deep breath in.',
@@ -179,14 +175,17 @@ export const oneBreath = {
 	stepsTitle: 'Your count at rest',
 	care: 'Stop if you feel dizzy. With asthma or another lung problem the count may be short: that is no fault, and the talk test suits you better.',
 	meansTitle: 'What the share means',
-	means: 'Count again on one breath while you move, and set it against your count at rest.',
+	means:
+		'People in studies counted a second time while they moved. This is how much was left of their count at rest.',
 	caption: 'Count while moving, as a share of the count at rest',
 	columns: { rest: 'Count at rest', share: 'Share while moving', means: 'In the studies' },
 	under: (count: number) => `under ${count}`,
 	from: (count: number) => `${count} or more`,
 	share: (low: string, high: string) => `${low}–${high}`,
 	moderate: 'moderate to vigorous effort',
-	more: 'A larger share is easier than that. A smaller one is harder: ease off.',
+	more: 'A larger share was easier than that, a smaller one harder.',
+	moving:
+		'Your own share is a lesson of its own. It asks for effort, so it opens with your result.',
 	example: (rest: number, low: number, high: number) =>
 		`An invented example: somebody who counts to ${rest} at rest would count to ${low} or ${high} there.`,
 	basis:

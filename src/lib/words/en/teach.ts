@@ -5,7 +5,7 @@ export const teach = {
 	print: 'Print it from the menu of your browser: the plan on one sheet, the texts on the next.',
 	beforeTitle: 'Before you begin',
 	before: [
-		'Ask everybody: are you OK today? Whoever is not walking or running today can hold the clock, listen and read sitting down.',
+		'The walking is for whoever may walk or run by their result, and is well today: ask everybody. All others can hold the clock, listen, and read sitting down.',
 		'Say: you can stop at any time, and you never need to give a reason.',
 		'Know the emergency number, and where the next defibrillator is.',
 		'Pair people who walk at about the same pace.'
