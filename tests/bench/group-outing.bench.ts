@@ -28,7 +28,7 @@ const courses = Array.from({ length: RUNNERS }, (_, runner): Course => ({
 	top: null,
 	restingSpread: 0.03,
 	maximumSpread: 0.1,
-	capacity: { mlPerKgPerMinute: 24 + (runner % 30), spread: 2, basis: 'walk-check' }
+	capacity: { mlPerKgPerMinute: 24 + (runner % 30), spread: 2 }
 }));
 
 const points = RUNNERS * (((110 + 50) * (PHASES / 2)) / EVERY_SECONDS + 1);

@@ -11,6 +11,9 @@ export interface Capacity {
 	readonly basis: CapacityBasis;
 }
 
+/** A capacity as an expected pulse needs it: where it comes from weighs nothing there. */
+export type WeighedCapacity = Pick<Capacity, 'mlPerKgPerMinute' | 'spread'>;
+
 /** A capacity that is sure enough to set a speed. */
 export type SpeedCapacity = Capacity & { readonly basis: Exclude<CapacityBasis, 'questions'> };
 

@@ -1,4 +1,4 @@
-import type { Capacity } from './capacity.ts';
+import type { WeighedCapacity } from './capacity.ts';
 import type { TreadmillEffort } from './metabolic-cost.ts';
 import { oxygenUptake } from './metabolic-cost.ts';
 import type { PulseStep } from './pulse-response.ts';
@@ -10,7 +10,7 @@ export interface RunnerPulse {
 	readonly resting: PulseEstimate;
 	readonly maximum: PulseEstimate;
 	/** Null when nothing is known of it: then a speed says nothing about the pulse. */
-	readonly capacity: Capacity | null;
+	readonly capacity: WeighedCapacity | null;
 }
 
 /** What a phase asks: a fraction of reserve that the person holds, or a speed. */
@@ -80,7 +80,7 @@ export function pulseSteps(phases: readonly DemandingPhase[], runner: RunnerPuls
 	return { kind: 'steps', steps };
 }
 
-function reserveFractionOfDemand(demand: Demand, capacity: Capacity | null): number | null {
+function reserveFractionOfDemand(demand: Demand, capacity: WeighedCapacity | null): number | null {
 	if (demand.kind === 'speed') {
 		if (capacity === null) return null;
 		return reserveFractionOfUptake(oxygenUptake(demand), capacity.mlPerKgPerMinute);

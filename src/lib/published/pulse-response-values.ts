@@ -53,7 +53,7 @@ function cycle(runSeconds: number, walkSeconds: number, kinetics: Kinetics) {
 const unfit: RunnerPulse = {
 	resting: { bpm: 70, spreadBpm: 3 },
 	maximum: { bpm: 180, spreadBpm: 11.4 },
-	capacity: { mlPerKgPerMinute: 35, spread: 2, basis: 'measured' }
+	capacity: { mlPerKgPerMinute: 35, spread: 2 }
 };
 
 function steadyAtSpeed(gait: Gait, speedMetresPerMinute: number): number {

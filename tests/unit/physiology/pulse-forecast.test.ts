@@ -15,7 +15,7 @@ import {
 const runner = {
 	resting: { bpm: 66, spreadBpm: 3 },
 	maximum: { bpm: 180, spreadBpm: 11.4 },
-	capacity: { mlPerKgPerMinute: 35, spread: 3, basis: 'walk-check' as const }
+	capacity: { mlPerKgPerMinute: 35, spread: 3 }
 } satisfies RunnerPulse;
 
 const walking: Demand = { kind: 'speed', gait: 'walk', speedMetresPerMinute: 75, grade: 0 };

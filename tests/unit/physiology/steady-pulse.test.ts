@@ -31,7 +31,7 @@ describe('a step of running speed', () => {
 			const man: RunnerPulse = {
 				resting: { bpm: 60, spreadBpm: 3 },
 				maximum: { bpm: 190, spreadBpm: 11.4 },
-				capacity: { mlPerKgPerMinute, spread: 3, basis: 'measured' }
+				capacity: { mlPerKgPerMinute, spread: 3 }
 			};
 			const at = (metresPerSecond: number) => {
 				const steady = steadyPulse(running(metresPerSecond * 60), man);

@@ -1,6 +1,6 @@
 import { phaseKinds, type PhaseKind } from '../../outing/phase.ts';
 import { longestRunNow, settlingIn } from '../../outing/settling-in.ts';
-import type { Capacity } from '../../physiology/capacity.ts';
+import type { WeighedCapacity } from '../../physiology/capacity.ts';
 import { reserveFractionOf } from '../../physiology/reserve.ts';
 import type { Access } from '../../screening/access.ts';
 import { ceilingNow } from '../ceiling-now.ts';
@@ -36,7 +36,7 @@ export interface Course {
 	/** One standard deviation of resting pulse and maximum, as shares of the reserve. */
 	readonly restingSpread: number;
 	readonly maximumSpread: number;
-	readonly capacity: Capacity | null;
+	readonly capacity: WeighedCapacity | null;
 }
 
 export type NoCourse = {

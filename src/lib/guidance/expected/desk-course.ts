@@ -6,7 +6,8 @@ import type { Course, ShareRange } from './course.ts';
  * The course of a runner as a coach's page may hold it: enough for a picture. With all its digits a
  * spread would tell the reserve, for the spread of a maximum from age is known; and the reserve, with
  * the beats of a band, would tell the pulse at rest, the maximum and so the age. So would a limit in
- * beats as an exact share. An upper edge is cut down, never up.
+ * beats as an exact share. An upper edge is cut down, never up. Where a capacity comes from is the
+ * runner's own matter: the answers of a questionnaire, a test in a laboratory.
  */
 export function deskCourse(course: Course): Course {
 	const { capacity } = course;
@@ -18,7 +19,6 @@ export function deskCourse(course: Course): Course {
 		restingSpread: roundHalfUp(course.restingSpread, 2),
 		maximumSpread: roundHalfUp(course.maximumSpread, 2),
 		capacity: capacity && {
-			...capacity,
 			mlPerKgPerMinute: roundHalfUp(capacity.mlPerKgPerMinute, 0),
 			spread: roundHalfUp(capacity.spread, 0)
 		}

@@ -1,6 +1,6 @@
 import type { OutingPhase } from '../../outing/outing.ts';
 import { phaseTargets } from '../../outing/phase.ts';
-import type { Capacity } from '../../physiology/capacity.ts';
+import type { WeighedCapacity } from '../../physiology/capacity.ts';
 import { speedLimit } from '../../physiology/limits.ts';
 import { oxygenUptake } from '../../physiology/metabolic-cost.ts';
 import type { Demand } from '../../physiology/steady-pulse.ts';
@@ -67,6 +67,6 @@ function atSpeed({ kind, inclinePercent }: OutingPhase, speedKmh: number): Speed
 	};
 }
 
-function shareOf(effort: SpeedDemand, { mlPerKgPerMinute }: Capacity): number {
+function shareOf(effort: SpeedDemand, { mlPerKgPerMinute }: WeighedCapacity): number {
 	return reserveFractionOfUptake(oxygenUptake(effort), mlPerKgPerMinute);
 }

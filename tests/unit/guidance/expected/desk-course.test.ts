@@ -46,6 +46,17 @@ describe('the course of a runner on a coach’s page', () => {
 		);
 	});
 
+	it('does not say where a capacity comes from', () => {
+		fc.assert(
+			fc.property(course, (exact) => {
+				const { capacity } = deskCourse(exact);
+				expect(Object.keys(capacity ?? {})).toEqual(
+					capacity === null ? [] : ['mlPerKgPerMinute', 'spread']
+				);
+			})
+		);
+	});
+
 	it('never has a higher edge than the runner’s own, nor one that is lower by a hundredth', () => {
 		fc.assert(
 			fc.property(course, (exact) => {
