@@ -3,6 +3,7 @@ import type { SpeedUnit } from './typed-speed.ts';
 
 /** Where a group calls help from, and who helps there, as its coach wrote it. */
 export interface HelpHere {
+	/** Asked of the coach and never guessed. Without it no outing starts and nothing is printed. */
 	readonly emergencyNumber: string | null;
 	readonly meetingPoint: string | null;
 	readonly defibrillator: string | null;
@@ -50,6 +51,7 @@ export interface KeptForRunner<Phase> {
 	/** The end of the result, or fourteen days from now, whichever comes first. */
 	readonly grantEndsAt: number;
 	readonly timeZone: string;
+	/** Asked of the coach and never guessed. Without it no outing starts and nothing is printed. */
 	readonly emergencyNumber: string | null;
 	readonly mayRun: boolean;
 	readonly settlingIn: boolean;

@@ -7,6 +7,7 @@ import type { LocalDate } from '../screening/types.ts';
 import type { Signed } from './auth.ts';
 import type { Database } from './database/tables.ts';
 import * as effortBands from './effort-bands.ts';
+import { HELP_COLUMNS, helpOf } from './help-columns.ts';
 import type { House } from './open-house.ts';
 import { outingOf } from './outing-shape.ts';
 import { plannedOf, type PlannedState } from './programme-rows.ts';
@@ -59,12 +60,7 @@ export async function forRunner(
 			number: own.number,
 			...runnerOuting(own.outing, access, guidance),
 			state: planned.state,
-			help: {
-				emergencyNumber: row.emergency_number,
-				meetingPoint: row.meeting_point,
-				defibrillator: row.defibrillator,
-				firstAider: row.first_aider
-			}
+			help: helpOf(row)
 		};
 	});
 }
@@ -85,14 +81,8 @@ function rowsFor(database: Kysely<Database>, runnerId: string, from: LocalDate, 
 		.where('planned_outing.on_date', '>=', from)
 		.where('planned_outing.on_date', '<=', until)
 		.selectAll('planned_outing')
-		.select([
-			'running_group.name as group_name',
-			'emergency_number',
-			'meeting_point',
-			'defibrillator',
-			'first_aider',
-			'member_step.outings_ahead'
-		])
+		.select(HELP_COLUMNS)
+		.select(['running_group.name as group_name', 'member_step.outings_ahead'])
 		.orderBy('planned_outing.on_date')
 		.orderBy('group_name')
 		.orderBy('planned_outing.id');

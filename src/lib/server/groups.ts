@@ -1,25 +1,22 @@
 import { randomUUID } from 'node:crypto';
 import type { Kysely } from 'kysely';
+import type { HelpHere } from '../outing/kept.ts';
 import * as audit from './audit.ts';
 import type { Database } from './database/tables.ts';
 import { demoPersonOf } from './demo/demo.ts';
+import { helpColumnsOf, helpOf } from './help-columns.ts';
 import { deleteUnreachable } from './unreachable.ts';
 
 /** A helper stands in: sees the runners and leads an outing. An owner also decides over the group. */
 export type Role = 'owner' | 'helper';
 
-export interface GroupFields {
+export interface GroupFields extends HelpHere {
 	readonly name: string;
 	readonly usualPlace: string | null;
 	/** IANA name. The group's days begin and end by it. */
 	readonly timeZone: string;
 	readonly units: 'km/h' | 'mph';
 	readonly paceUnits: 'min/km' | 'min/mile';
-	/** Asked of the coach and never guessed. Without it no outing starts and nothing is printed. */
-	readonly emergencyNumber: string | null;
-	readonly meetingPoint: string | null;
-	readonly defibrillator: string | null;
-	readonly firstAider: string | null;
 }
 
 /** A group as one of its coaches has it. */
@@ -169,10 +166,7 @@ function groupOf(row: Row): GroupOf {
 		timeZone: row.time_zone,
 		units: row.units === 'mph' ? 'mph' : 'km/h',
 		paceUnits: row.pace_units === 'min/mile' ? 'min/mile' : 'min/km',
-		emergencyNumber: row.emergency_number,
-		meetingPoint: row.meeting_point,
-		defibrillator: row.defibrillator,
-		firstAider: row.first_aider
+		...helpOf(row)
 	};
 }
 
@@ -183,9 +177,6 @@ function columnsOf(fields: GroupFields) {
 		time_zone: fields.timeZone,
 		units: fields.units,
 		pace_units: fields.paceUnits,
-		emergency_number: fields.emergencyNumber,
-		meeting_point: fields.meetingPoint,
-		defibrillator: fields.defibrillator,
-		first_aider: fields.firstAider
+		...helpColumnsOf(fields)
 	};
 }

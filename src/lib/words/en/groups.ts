@@ -1,3 +1,6 @@
+import { decimal } from './dates.ts';
+import { helpHere } from './help-here.ts';
+
 export const groupList = {
 	title: 'Your groups',
 	empty:
@@ -26,11 +29,9 @@ export const groupFields = {
 	emergencyNumber: 'Emergency number where you run',
 	emergencyNumberHint: (known: string) =>
 		`We never guess it. ${known}. Until it is here, no outing starts and nothing is printed.`,
-	meetingPoint: 'Meeting point',
+	...helpHere,
 	meetingPointHint: 'So that help finds you: an address, or what stands beside it.',
-	defibrillator: 'Nearest defibrillator',
 	defibrillatorHint: 'Where it hangs, and when it can be reached.',
-	firstAider: 'First aider',
 	firstAiderHint: 'Who is trained and comes along.',
 	create: 'Make this group',
 	save: 'Keep these changes',
@@ -70,9 +71,9 @@ export const groupSettings = {
 	leaveGo: 'Leave',
 	export: 'Take the list with you',
 	exportText:
-		'Names and attendance, as a table (CSV) or with the fields above (JSON). Outings, programme, bands, notes and coaches are not in it. Results are not either: they stay where a runner can take them back.',
+		'Names and attendance as a table (CSV), or all that the group wrote down (JSON): the fields above, names, attendance, its outings and its programme. Bands, notes and coaches are not in it. Results are not either: they stay where a runner can take them back.',
 	csv: 'Get the table',
-	json: 'Get the list and the fields',
+	json: 'Get all of the group',
 	delete: 'Delete this group',
 	deleteText:
 		'The list, the attendance, the links and what was set for its runners go for good. Runners keep their own accounts.',
@@ -120,17 +121,19 @@ export const nameImport = {
 	title: 'Add names from a list',
 	lead: 'From a spreadsheet saved as CSV, or typed one a line. You look at them first; nothing is added before you say so.',
 	file: 'File with names',
-	fileHint:
-		'The first column counts, or the one called “Name” (or “First name” and “Last name”). No other column is read.',
+	fileHint: (most: number) =>
+		`The first column counts, or the one called “Name” (or “First name” and “Last name”). No other column is read. At most ${most} names at once.`,
 	text: 'Names, one a line',
 	textAgain: 'The list as we read it. Mend it here, or in the file.',
 	look: 'Look at the names',
 	again: 'Look again',
 	nothing: 'There was no name in it.',
-	tooManyNames: (count: string, most: number) =>
-		`This list has ${count} names. At most ${most} can be added at once: cut it into smaller ones. Nothing was added.`,
-	tooManyRows: (most: string) =>
-		`This list has more than ${most} lines. Cut it into smaller ones. Nothing was added.`,
+	tooManyNames: (count: number, most: number) =>
+		`This list has ${decimal(count, 0)} names. At most ${most} can be added at once: cut it into smaller ones. Nothing was added.`,
+	tooManyRows: (most: number) =>
+		`This list has more than ${decimal(most, 0)} lines. Cut it into smaller ones. Nothing was added.`,
+	tooLarge: (kilobytes: number, most: number) =>
+		`This list is larger than ${kilobytes} KB, the most that fits. Keep only the column with the names, and at most ${most} of them. Nothing was added.`,
 	wrongTitle: (count: number) =>
 		count === 1 ? 'One line needs mending' : `${count} lines need mending`,
 	wrongText: 'Nothing is added until every line is right.',

@@ -1,5 +1,6 @@
 import type { PhaseKind } from '$lib/outing/phase.ts';
 import { fromTo } from './from-to.ts';
+import { helpHere } from './help-here.ts';
 
 /** Words that stand on paper, and on the pages that print it. */
 export const paper = {
@@ -35,6 +36,9 @@ export const paper = {
 				text: 'What to call out and when, for the coach’s hand.'
 			}
 		},
+		nextCues: (date: string) => `Cue sheet for ${date}`,
+		plainCues: 'Cue sheet for a plain outing',
+		cuesOfOwn: 'For one of your library:',
 		cuesOf: 'That sheet is of a plain outing. Of your own:',
 		own: 'Runners print their own card from their bands page.'
 	},
@@ -84,7 +88,7 @@ export const paper = {
 		alsoStop:
 			'Stop and rest: dizzy, sick, a racing heart, sharp or new pain. Ask before the next outing.',
 		ease: 'You cannot say the line any more? Slow to a walk.',
-		meet: (place: string) => `Meeting point: ${place}`,
+		meet: (place: string) => `${helpHere.meetingPoint}: ${place}`,
 		defibrillator: (place: string) => `Defibrillator: ${place}`,
 		nobody: 'Nobody in this group has bands to print today.',
 		left: (count: number) =>
@@ -97,9 +101,7 @@ export const paper = {
 	},
 	stopSigns: {
 		title: 'Signs to stop',
-		meetingPoint: 'Meeting point',
-		defibrillator: 'Nearest defibrillator',
-		firstAider: 'First aider',
+		...helpHere,
 		notKnown: '______________________'
 	},
 	cues: {

@@ -1,4 +1,5 @@
 import type { CueKind } from '$lib/outing/phase-cues.ts';
+import { helpHere } from './help-here.ts';
 
 export const prompter = {
 	title: 'Prompter',
@@ -189,11 +190,7 @@ export const prompter = {
 	wrong: {
 		title: 'Stop and stand still',
 		clock: 'The clock has stopped.',
-		help: {
-			meetingPoint: 'Meeting point',
-			defibrillator: 'Nearest defibrillator',
-			firstAider: 'First aider'
-		},
+		help: helpHere,
 		ask: 'What was it?',
 		signs: {
 			'call-now': 'One of the signs to call for help now',

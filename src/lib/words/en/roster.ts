@@ -1,4 +1,5 @@
 import type { NextStep, RosterStateWord } from '$lib/guidance/roster-next.ts';
+import { helpHere } from './help-here.ts';
 
 /** What a coach reads beside a name. */
 export const stateWords: Record<RosterStateWord, string> = {
@@ -107,9 +108,7 @@ export const outing = {
 	notHot: 'Not hot after all',
 	weather: 'Heat and other weather',
 	call: (number: string) => `Emergency: call ${number}`,
-	meetingPoint: 'Meeting point',
-	defibrillator: 'Nearest defibrillator',
-	firstAider: 'First aider',
+	...helpHere,
 	signs: 'Signs to stop'
 };
 
