@@ -1,8 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import * as attendance from '$lib/server/attendance.ts';
-import * as groupExport from '$lib/server/group-export.ts';
 import * as members from '$lib/server/members.ts';
-import * as memberships from '$lib/server/memberships.ts';
 import * as nameImport from '$lib/server/name-import.ts';
 import { join, makeCoach, makeGroup, makeHelper, nameAlone } from './coached-group.ts';
 import { DATABASES, inHouse, NOW } from './in-house.ts';
@@ -69,56 +66,5 @@ describe.each(DATABASES)('names from a list on %s', (type) => {
 			kind: 'not-found'
 		});
 		expect(await names(at)).toEqual(['Ines']);
-	});
-
-	describe('and back into a file', () => {
-		it('go with attendance, and without one result', async () => {
-			const at = await led();
-			const { memberId, runnerId } = await join(here, at.groupId, { 'age.years': 52 }, 'Ines');
-			const gone = await join(here, at.groupId, {}, 'Tobias');
-			const mark = (id: string, onDate: string) =>
-				attendance.mark(here.database, at.coachId, at.groupId, id, onDate, NOW);
-			await mark(memberId, '2026-11-18');
-			await mark(memberId, '2026-11-25');
-			await mark(gone.memberId, '2026-11-18');
-			await memberships.leave(here.database, gone.runnerId, gone.memberId, NOW);
-			await memberships.share(here.database, runnerId, memberId, false, NOW);
-			const taken = await groupExport.of(here.database, at.coachId, at.groupId);
-			expect(taken).toEqual({
-				group: {
-					name: 'Lantern Street beginners',
-					usualPlace: null,
-					timeZone: 'Europe/Dublin',
-					units: 'km/h',
-					paceUnits: 'min/km',
-					emergencyNumber: '112',
-					meetingPoint: null,
-					defibrillator: null,
-					firstAider: null
-				},
-				members: [
-					{
-						name: 'Ines',
-						addedOn: '2026-11-25',
-						joinedOn: '2026-11-25',
-						isSharing: false,
-						attended: ['2026-11-25', '2026-11-18']
-					}
-				],
-				attendance: [
-					{ onDate: '2026-11-25', name: 'Ines' },
-					{ onDate: '2026-11-18', name: 'Ines' },
-					{ onDate: '2026-11-18', name: 'Tobias' }
-				]
-			});
-			const text = JSON.stringify(taken);
-			expect(text).not.toContain(runnerId);
-			expect(text).not.toMatch(/walk|run-|not-today|pulse/);
-		});
-
-		it('not for a coach of another group', async () => {
-			const [at, other] = [await led(), await led()];
-			expect(await groupExport.of(here.database, other.coachId, at.groupId)).toBeNull();
-		});
 	});
 });

@@ -2,9 +2,16 @@ import type { Kysely } from 'kysely';
 import { localDate } from '../screening/calendar.ts';
 import type { LocalDate } from '../screening/types.ts';
 import * as attendance from './attendance.ts';
+import type { Coach } from './coaches.ts';
 import type { Database } from './database/tables.ts';
 import * as groups from './groups.ts';
 import * as members from './members.ts';
+import * as outingPlans from './outing-plans.ts';
+import * as plannedOutings from './planned-outings.ts';
+import * as programmes from './programmes.ts';
+import { readOr, type Missed } from './readable.ts';
+
+type Leading = Pick<Coach, 'coachId' | 'name'>;
 
 export interface ExportedMember {
 	readonly name: string;
@@ -17,11 +24,12 @@ export interface ExportedMember {
 }
 
 /**
- * A group as an owner may take it away: its fields, its list, its attendance. Results are not in
- * it: a file would keep them after the runner had taken them back. Null for whoever does not own
- * the group.
+ * A group as an owner may take it away: its fields, its list, its attendance, its library and its
+ * programme. Results are not in it: a file would keep them after the runner had taken them back. Nor
+ * is what a programme took from its runners' pulses. Null for whoever does not own the group.
  */
-export async function of(database: Kysely<Database>, coachId: string, groupId: string) {
+export async function of(database: Kysely<Database>, coach: Leading, groupId: string) {
+	const { coachId } = coach;
 	const group = await groups.ofCoach(database, coachId, groupId);
 	if (group?.role !== 'owner') return null;
 	const present = await members.list(database, coachId, groupId);
@@ -38,6 +46,35 @@ export async function of(database: Kysely<Database>, coachId: string, groupId: s
 			isSharing: member.sharedSince !== null,
 			attended: (byMember.get(member.id) ?? []).map(({ onDate }) => onDate)
 		})),
-		attendance: attended.map(({ onDate, name }) => ({ onDate, name }))
+		attendance: attended.map(({ onDate, name }) => ({ onDate, name })),
+		...(await outingsOf(database, coach, groupId))
 	};
+}
+
+/** What is written for the group. What cannot be read is named, and takes nothing else away. */
+async function outingsOf(database: Kysely<Database>, coach: Leading, groupId: string) {
+	const unreadable: Missed[] = [];
+	const note = (missed: Missed) => void unreadable.push(missed);
+	const plans = await outingPlans.list(database, { coach, groupId }, note);
+	const readProgramme = () => programmes.current(database, coach.coachId, groupId);
+	const programme = await readOr(readProgramme, null, note);
+	const readDays = () => plannedOutings.list(database, coach.coachId, groupId);
+	const days = await readOr(readDays, [], note);
+	return {
+		library: plans.map(({ outing }) => outing),
+		programme: programme && programmeFields(programme),
+		days: days.map(({ onDate, number, week, state, outing }) => ({
+			...{ onDate, number, week, state, outing }
+		})),
+		unreadable
+	};
+}
+
+function programmeFields({ startsOn, weekdays, holidays, inputs }: programmes.Programme) {
+	const wishes = inputs && {
+		weeks: inputs.weeks,
+		outingsAWeek: inputs.outingsAWeek,
+		goal: inputs.goal
+	};
+	return { startsOn, weekdays, holidays, wishes };
 }

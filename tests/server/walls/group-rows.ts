@@ -56,7 +56,9 @@ export const groupRows: readonly Row[] = [
 	decides('groups.remove', 'not-found', (who, to) =>
 		groups.remove(to.db, who.id, to.at.groupId, NOW)
 	),
-	decides('group-export.of', null, (who, to) => groupExport.of(to.db, who.id, to.at.groupId)),
+	decides('group-export.of', null, (who, to) =>
+		groupExport.of(to.db, { coachId: who.id, name: '' }, to.at.groupId)
+	),
 	leads(
 		'shared-tablet.turnOn',
 		'not-found',

@@ -7,7 +7,7 @@ import { notFound } from '../../../not-found.ts';
 
 export const GET: RequestHandler = async (event) => {
 	const { database, coach, group, today } = await needOwner(event);
-	const taken = await groupExport.of(database, coach.coachId, group.id);
+	const taken = await groupExport.of(database, coach, group.id);
 	if (taken === null) notFound();
 	const rows = taken.members.map(({ name, addedOn, joinedOn, isSharing, attended }) => [
 		name,

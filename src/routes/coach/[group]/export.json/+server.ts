@@ -5,7 +5,7 @@ import { notFound } from '../../../not-found.ts';
 
 export const GET: RequestHandler = async (event) => {
 	const { database, coach, group, today } = await needOwner(event);
-	const taken = await groupExport.of(database, coach.coachId, group.id);
+	const taken = await groupExport.of(database, coach, group.id);
 	if (taken === null) notFound();
 	return new Response(JSON.stringify(taken, null, '\t'), {
 		headers: {
