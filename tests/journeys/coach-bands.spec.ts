@@ -31,10 +31,13 @@ test('a coach moves a band; the runner reads who did and why, and says that it f
 	await expect(run).toContainText('Usual band');
 	await noFaults(page);
 
-	// Beats follow what is typed, roughly and before anything is sent.
+	// Beats of the band that counts are the same everywhere; of one that is tried they are rough.
+	await expect(run.locator('output')).toHaveText('123–137');
+	await expect(run).not.toContainText('To the nearest five');
 	await run.getByLabel('From, % reserve').fill('45');
 	await run.getByLabel('To, % reserve').fill('55');
-	await expect(run.locator('output')).toHaveText('120–130');
+	await expect(run.locator('output')).toHaveText('about 120–130');
+	await expect(run).toContainText('To the nearest five, until you set it.');
 	await run.getByLabel('To, % reserve').fill('46');
 	await expect(run.locator('output')).toHaveText('no band yet');
 	await run.getByLabel('To, % reserve').fill('55');
@@ -43,6 +46,8 @@ test('a coach moves a band; the runner reads who did and why, and says that it f
 	await run.getByLabel('Note for the coaches').fill('Look again in two weeks.');
 	await run.getByRole('button', { name: 'Set this band' }).click();
 	await expect(run).toContainText(`Set for this runner on ${today()}`);
+	await expect(run.locator('output')).toHaveText('118–129');
+	await expect(run.locator('.now')).toContainText('118–129');
 	const history = page.getByRole('table', { name: 'Newest first' });
 	await expect(history).toContainText('45–55 % of reserve, feels 5–6 of 10');
 	await expect(history).toContainText('Odile Marr');
@@ -112,6 +117,15 @@ test('a band ends where the result ends, and the form says why', async ({
 	await ready(page);
 	await expect(page.getByRole('heading', { name: 'Steady run' })).toHaveCount(0);
 	const walk = part(page, 'Warm-up walk');
+	// The hand pulls the edge further than it goes: it stays, and says why.
+	const ends = walk.locator('.ends');
+	await expect(ends).toContainText('drag the edges');
+	await walk.locator('input[type=range]').last().fill('90');
+	await expect(walk.locator('input[type=range]').last()).toHaveValue('50');
+	await expect(walk.getByLabel('To, % reserve')).toHaveValue('50');
+	await expect(ends).toContainText('Ends at 50 %: more would be another part of the outing.');
+	await walk.locator('input[type=range]').last().fill('45');
+	await expect(ends).toContainText('drag the edges');
 	await expect(walk).toContainText('Ends at 50 %: more would be another part of the outing.');
 	await walk.getByLabel('To, % reserve').fill('60');
 	await walk.getByLabel('Feels, to').fill('8');

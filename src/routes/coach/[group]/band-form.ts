@@ -18,6 +18,8 @@ export interface BandFormView {
 	readonly values: Readonly<Record<BandField, string>>;
 	/** False where pulse is off: effort alone is set. */
 	readonly hasReserve: boolean;
+	/** The band that counts, as the page tells it; null where there are no beats. */
+	readonly inForce: { readonly percent: PercentBand; readonly beats: PercentBand } | null;
 	/** About how many beats a share of the reserve is; null where it is not known. */
 	readonly roughBeats: readonly RoughBeats[] | null;
 	readonly ends: AllowedRange;
@@ -55,7 +57,7 @@ export function typedBand(low: string, high: string): PercentBand | null {
 }
 
 /** A band in about as many beats, or null where that is not known. */
-export function beatsAbout(
+function beatsAbout(
 	points: readonly RoughBeats[] | null,
 	{ low, high }: PercentBand
 ): PercentBand | null {
@@ -63,6 +65,20 @@ export function beatsAbout(
 	const to = points && roughBeatsAt(points, high);
 	if (to === null || (low !== null && from === null)) return null;
 	return { low: from, high: to };
+}
+
+/**
+ * The beats beside a band that is in the form: those of the band that counts as they stand elsewhere,
+ * and of one that is only being tried about as many. Null where none can be told.
+ */
+export function beatsOf(
+	{ inForce, roughBeats }: Pick<BandFormView, 'inForce' | 'roughBeats'>,
+	band: PercentBand
+): { readonly beats: PercentBand; readonly isRough: boolean } | null {
+	const isSame = inForce?.percent.low === band.low && inForce.percent.high === band.high;
+	if (isSame) return { beats: inForce.beats, isRough: false };
+	const beats = beatsAbout(roughBeats, band);
+	return beats && { beats, isRough: true };
 }
 
 /** Where a dragged edge comes to rest: short of the other one, and where the part ends. */

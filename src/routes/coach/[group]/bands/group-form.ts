@@ -26,6 +26,7 @@ export function groupForm(phase: PhaseKind, history: readonly Entry[]): BandForm
 		phase,
 		values: formValues(setting, newest?.setting ? newest : undefined),
 		hasReserve: true,
+		inForce: null,
 		roughBeats: null,
 		ends
 	};

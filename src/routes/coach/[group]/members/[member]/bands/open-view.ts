@@ -26,12 +26,15 @@ export function openView({ member, group, desk, history, doubts }: Kept) {
 	return {
 		mayRun: desk.mayRun,
 		pulse: desk.pulse,
-		phases: desk.phases.map((phase) => ({
-			band: bandView(phase, group.id, units, timeZone),
-			form: memberForm(phase, history),
-			back: backView(history, phase.kind, timeZone, hasReserve),
-			hasOwn: Boolean(history.find((entry) => entry.phase === phase.kind)?.setting)
-		})),
+		phases: desk.phases.map((phase) => {
+			const band = bandView(phase, group.id, units, timeZone);
+			return {
+				band,
+				form: memberForm(phase, band, history),
+				back: backView(history, phase.kind, timeZone, hasReserve),
+				hasOwn: Boolean(history.find((entry) => entry.phase === phase.kind)?.setting)
+			};
+		}),
 		history: history.map((entry) => entryView(entry, timeZone, hasReserve)),
 		doubts: doubts
 			.filter(({ memberId }) => memberId === member.id)
