@@ -1,8 +1,11 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { demoWalks } from './demo-stops.ts';
 import { deskWalks } from './desk-stops.ts';
 import { expect, test } from './lantern-street.ts';
+import { missedOn } from './looked-at.ts';
 import { walks } from './stops.ts';
+import { test as inEmptyHouse } from './test.ts';
 
 const options: Parameters<AxeBuilder['options']>[0] = {
 	runOnly: {
@@ -18,27 +21,34 @@ type Found = Awaited<ReturnType<AxeBuilder['analyze']>>;
 const widths = [360, 1280];
 const lights = ['light', 'dark'] as const;
 
-for (const { name, go } of [...walks, ...deskWalks]) {
-	test(`axe finds nothing, narrow and wide, light and dark: ${name}`, async ({
-		page,
-		phone,
-		house
-	}) => {
-		const found: string[] = [];
-		await go({ page, phone, house }, async (stop) => {
-			for (const width of widths) {
-				await page.setViewportSize({ width, height: 800 });
-				for (const colorScheme of lights) {
-					await page.emulateMedia({ colorScheme });
-					found.push(
-						...(await violations(page)).map((is) => `${stop}, ${width}, ${colorScheme}: ${is}`)
-					);
+const all = [
+	...[...walks, ...deskWalks].map((walk) => ({ ...walk, run: test })),
+	...demoWalks.map((walk) => ({ ...walk, run: inEmptyHouse }))
+];
+
+for (const { name, go, run } of all) {
+	run(
+		`axe finds nothing, narrow and wide, light and dark: ${name}`,
+		async ({ page, phone, house }) => {
+			const found: string[] = [];
+			const seen = new Set<string>();
+			await go({ page, phone, house }, async (stop) => {
+				seen.add(new URL(page.url()).pathname);
+				for (const width of widths) {
+					await page.setViewportSize({ width, height: 800 });
+					for (const colorScheme of lights) {
+						await page.emulateMedia({ colorScheme });
+						found.push(
+							...(await violations(page)).map((is) => `${stop}, ${width}, ${colorScheme}: ${is}`)
+						);
+					}
 				}
-			}
-		});
-		// One slip in a colour is on every page: the first are enough to find it.
-		expect(found.slice(0, 20)).toEqual([]);
-	});
+			});
+			// One slip in a colour is on every page: the first are enough to find it.
+			expect(found.slice(0, 20)).toEqual([]);
+			expect(missedOn(name, seen), 'pages that looked-at.ts says are on this walk').toEqual([]);
+		}
+	);
 }
 
 async function violations(page: Page): Promise<string[]> {

@@ -1,7 +1,6 @@
-import { execFile } from 'node:child_process';
-import { promisify } from 'node:util';
 import type { Page } from '@playwright/test';
 import { House } from './house.ts';
+import { resetLink } from './reset-link.ts';
 import { expect, test as base } from './test.ts';
 import { ready } from './walk.ts';
 
@@ -123,11 +122,7 @@ test('a forgotten password: the host prints a link, which works once', async ({ 
 	await expect(page.getByText('This Breathmark sends no mail.')).toBeVisible();
 	await expect(page.getByText('npm run reset-password -- you@example.org')).toBeVisible();
 
-	// What npm runs, while the server runs too.
-	const script = new URL('../../.setup/reset-password.mjs', import.meta.url).pathname;
-	const env = { PATH: process.env.PATH, DATA_FOLDER: house.dataFolder, PORT: String(house.port) };
-	const { stdout } = await promisify(execFile)(process.execPath, [script, EMAIL], { env });
-	const link = /http\S+/.exec(stdout)?.[0] ?? '';
+	const link = await resetLink(house, EMAIL);
 	expect(link).toContain(house.url);
 	await page.goto(link);
 	await page.getByLabel('New password').fill('short');

@@ -1,8 +1,11 @@
 import type { APIRequestContext, Page } from '@playwright/test';
-import { LanternStreet } from './lantern-street.ts';
-
+import { LanternStreet, SIGN_IN } from './lantern-street.ts';
+import { resetLink } from './reset-link.ts';
 import type { Look, Walk } from './stops.ts';
 import { leadsTo, ready } from './walk.ts';
+
+/** A list with a slip of each kind, in the letters of an older spreadsheet (Windows-1252). */
+const SLIPS = Buffer.from('Name;Town\r\nSiobh\xE1n;Cork\r\n;Cork\r\nSIOBH\xC1N;\r\n', 'latin1');
 
 const press = async (page: Page, name: string | RegExp) => {
 	await Promise.all([page.waitForEvent('load'), page.getByRole('button', { name }).click()]);
@@ -32,6 +35,9 @@ async function fill(lantern: LanternStreet, context: () => Promise<APIRequestCon
 
 const memberOf = (lantern: LanternStreet, name: string) =>
 	`${lantern.path}/members/${lantern.runners.get(name)?.memberId}`;
+
+const contactOf = (lantern: LanternStreet, name: string) =>
+	`${lantern.path}/contact/${lantern.runners.get(name)?.memberId}`;
 
 /** A programme that is refused, taken as it would work, kept, and about to be replaced. */
 async function programme(page: Page, path: string, look: Look) {
@@ -66,7 +72,7 @@ async function programme(page: Page, path: string, look: Look) {
 export const deskWalks: readonly Walk[] = [
 	{
 		name: 'the desk: accounts',
-		async go({ page, phone }, look) {
+		async go({ page, phone, house }, look) {
 			await see(page, look, 'signing up, as the first where nobody is', '/coach/sign-up');
 			await LanternStreet.found(phone);
 			await page.context().clearCookies();
@@ -80,13 +86,30 @@ export const deskWalks: readonly Walk[] = [
 			await look('sign in: issues', page);
 			await see(page, look, 'reset: a link that is none', '/coach/reset?token=none');
 			await see(page, look, 'invited: a link that is none', '/coach/invited/none');
-			await LanternStreet.found(phone, { name: 'Quay Street beginners' });
+			await page.goto(await resetLink(house, SIGN_IN.email));
+			await look('reset', page);
+			await page.getByLabel('New password').fill('short');
+			await press(page, 'Set this password');
+			await look('reset: issue', page);
+			const { path } = await LanternStreet.found(phone, { name: 'Quay Street beginners' });
 			await see(page, look, 'the coach’s groups', '/coach');
 			await see(page, look, 'the coach’s account', '/coach/account');
 			await see(page, look, 'a new group', '/coach/new');
 			await press(page, 'Make this group');
 			await ready(page);
 			await look('a new group: issues', page);
+			await page.goto(`${path}/settings`);
+			await press(page, 'Make a link for a coach');
+			await look('settings: a link for a coach', page);
+			const invited = await page.getByText(/\/coach\/invited\//).innerText();
+			await see(page, look, 'invited: as a coach', invited);
+			await page.context().clearCookies();
+			await see(page, look, 'invited', invited);
+			await press(page, 'Make my account');
+			await look('invited: issues', page);
+			await see(page, look, 'invited: who has an account', `${invited}?account`);
+			await press(page, /^Sign in/);
+			await look('invited: sign in, issues', page);
 		}
 	},
 	{
@@ -135,12 +158,66 @@ export const deskWalks: readonly Walk[] = [
 				await see(page, look, `member: ${name}`, memberOf(lantern, name));
 				await see(page, look, `bands of ${name}`, lantern.bandsOf(name));
 			}
+			await see(page, look, 'outings: none yet', `${path}/outings`);
+			const outing = await phone.lead(`${path}/outings?/make`);
+			await see(page, look, 'outings', `${path}/outings`);
+			await see(page, look, 'an outing in the editor', outing);
 			await phone.lead(`${path}?/start`);
 			await see(page, look, 'an outing is on', path);
+			await see(page, look, 'whom to call: nobody named', contactOf(lantern, 'Tobias'));
+			await lantern.runners.get('Ines')?.phone.lead('/account?/contact', {
+				contactName: 'Fatima Haddad',
+				contactPhone: '+353 20 910 1234',
+				contactRelation: 'sister'
+			});
+			await see(page, look, 'whom to call', contactOf(lantern, 'Ines'));
 		}
 	},
 	{
-		name: 'joining a group, and a tablet that goes round',
+		name: 'the desk: names from a list',
+		async go({ page, phone }, look) {
+			const { path } = await LanternStreet.found(phone);
+			const list = { name: 'names.csv', mimeType: 'text/csv' };
+			const take = async (buffer: Buffer) => {
+				await page.goto(`${path}/import`);
+				await page.getByLabel('File with names').setInputFiles({ ...list, buffer });
+				await press(page, 'Look at the names');
+			};
+			await see(page, look, 'import: nothing yet', `${path}/import`);
+			await press(page, 'Look at the names');
+			await look('import: nothing sent', page);
+			await take(SLIPS);
+			await look('import: lines with slips', page);
+			await take(Buffer.from('Runner\n'.repeat(10_000)));
+			await look('import: too many', page);
+			await take(Buffer.from('Runner;Somewhere far away, where nobody runs\n'.repeat(20_000)));
+			await look('import: too large', page);
+			await take(Buffer.from(`Ines\nراشد\nGwen D'Arcy\n${UNBROKEN}`));
+			await look('import: to add', page);
+			await press(page, /^Add these/);
+			await take(Buffer.from('Ines'));
+			await look('import: all there', page);
+		}
+	},
+	{
+		name: 'a tablet that goes round',
+		async go({ page, phone }, look) {
+			const { groupId, path } = await LanternStreet.found(phone);
+			await see(page, look, 'tablet: not shared', `/tablet/${groupId}`);
+			const tablet = await phone.lead(`${path}/invite?/tablet`);
+			await see(page, look, 'tablet: your turn', tablet);
+			await phone.begin();
+			await see(page, look, 'tablet: somebody began', tablet);
+			await phone.screen();
+			await see(page, look, 'tablet: joining', tablet);
+			await press(page, /^Join, and clear/);
+			await look('tablet: joining, issues', page);
+			await phone.lead(`${tablet}?/clear`);
+			await see(page, look, 'tablet: done', `${tablet}/done`);
+		}
+	},
+	{
+		name: 'joining a group',
 		async go({ page, phone }, look) {
 			const lantern = await LanternStreet.found(phone);
 			await see(page, look, 'join: as the coach', lantern.link);

@@ -10,7 +10,7 @@ import type { Answers } from './walk.ts';
 export const ADDRESS_HEADER = 'x-phone-address';
 
 const COACH = { name: 'Odile Marr', qualification: 'Run leader, level 2' };
-const SIGN_IN = { email: 'odile@lantern.example', password: 'seven blue kettles' };
+export const SIGN_IN = { email: 'odile@lantern.example', password: 'seven blue kettles' };
 
 /** A made-up group and its coach. */
 export class LanternStreet {

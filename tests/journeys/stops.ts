@@ -328,6 +328,24 @@ export const walks: readonly Walk[] = [
 		}
 	},
 	{
+		name: 'cards, and outings of one’s own',
+		async go({ page, phone }, look) {
+			await phone.screen();
+			await phone.measureResting(68, today());
+			await page.goto('/bands/card');
+			await ready(page);
+			await look('cards', page);
+			await page.goto('/outings');
+			await look('outings: none yet', page);
+			const own = await phone.lead('/outings?/make');
+			await page.goto('/outings');
+			await look('outings', page);
+			await page.goto(own);
+			await ready(page);
+			await look('an outing of one’s own', page);
+		}
+	},
+	{
 		name: 'past outings, and the morning after',
 		async go({ page, phone }, look) {
 			await page.goto('/past');

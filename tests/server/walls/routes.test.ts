@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { withoutWalk } from '../../journeys/looked-at.ts';
 import { walls } from '../../journeys/walls/walls.ts';
 import { routes } from '../../journeys/routes.ts';
 
@@ -60,5 +61,11 @@ describe('the walls of the routes', () => {
 			...methods.map((method) => `${id} ${method}`)
 		]);
 		expect(read.sort()).toEqual(ways);
+	});
+});
+
+describe('the pages', () => {
+	it('are each looked at on a walk with axe, by keys and by ear', () => {
+		expect(withoutWalk(), 'say in tests/journeys/looked-at.ts on which').toEqual([]);
 	});
 });
