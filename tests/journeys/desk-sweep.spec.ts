@@ -1,7 +1,7 @@
 import type { APIRequestContext } from '@playwright/test';
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
-import { todayIn } from './days.ts';
+import { plusDays, todayIn } from './days.ts';
 import type { House } from './house.ts';
 import { expect, LanternStreet, inHouseOfItsOwn } from './lantern-street.ts';
 import { didAnOuting } from './past-outing.ts';
@@ -34,8 +34,15 @@ const answers = {
 	Oren: { ...leadsTo.askAboutInjury, 'age.years': 66 },
 	Emma: { ...leadsTo.mayRun, 'age.years': 64 },
 	Lev: { ...leadsTo.mayRun, 'age.years': 63 },
-	Mei: { ...leadsTo.mayRun, 'age.years': 61 }
+	Mei: { ...leadsTo.mayRun, 'age.years': 61 },
+	Una: { ...leadsTo.mayRun, 'age.years': 77 },
+	Viktor: { ...leadsTo.mayRun, 'age.years': 79 }
 } satisfies Record<string, Answers>;
+/** What two of them told about themselves: a capacity follows, from questions and from a laboratory. */
+const aboutThem: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+	Una: { sex: 'woman', heightCentimetres: '203.5', weightKilograms: '141.5', activityLevel: '6' },
+	Viktor: { sex: 'man', supervisedCapacity: '31.4', supervisedMaximumBpm: '211' }
+};
 const EXPIRED: Answers = { 'age.years': 58 };
 
 const notToday = ['Gwen', 'Vera', 'Ivo', 'Oren', 'Emma', 'Lev'] as const;
@@ -47,7 +54,16 @@ const years = ages.flatMap((age) => [thisYear - age, thisYear - age - 1]);
 /** The maximum that follows from an age: Tanaka 2001, 208 minus 0.7 for each year. */
 const maxima = ages.map((age) => 208 - 0.7 * age);
 /** Dagny's age, and so her maximum, are like other numbers of such a page. */
-const secrets = [...ages.filter((age) => age > 40), ...years, RESTING, LIMIT];
+const secrets = [
+	...ages.filter((age) => age > 40),
+	...years,
+	RESTING,
+	LIMIT,
+	203.5,
+	141.5,
+	31.4,
+	211
+];
 
 const forbidden: readonly RegExp[] = [
 	/\b(CLEARED_\w+|SEEK_ADVICE|EMERGENCY|WAIT|NOT_ELIGIBLE|INCOMPLETE|NO_RESULT|RESCREEN|EXPIRED)\b/,
@@ -63,13 +79,16 @@ const wordIn = (text: string) =>
 	forbidden.map((pattern) => pattern.exec(text)).find((hit) => hit !== null) ?? null;
 
 const keyNames =
-	/age|birth|born|reason|answer|question|medic|resting|maximum|capacity|status|code$|ruleset|sex$|weight|height|sign(s|$)|pain|limitBpm|pulseOff|covers|event/i;
+	/age|birth|born|reason|answer|question|medic|resting|maximum|capacity|status|code$|ruleset|sex$|weight|height|sign(s|$)|pain|limitBpm|pulseOff|covers|event|basis/i;
 /** Keys that look like one of those, and what they are. */
 const harmless: Readonly<Record<string, string>> = {
 	restingSpread: 'how unsure a picture is, in hundredths of the reserve',
 	maximumSpread: 'the same',
 	capacity: 'none here; whole millilitres, which the speeds beside it tell as well'
 };
+
+/** Where a capacity comes from. */
+const bases = ['measured', 'past-outings', 'mile-walk', 'walk-check', 'questions'];
 
 /** A number by itself: no part of an id, of a decimal or of a longer number. */
 const alone = (number: number) => new RegExp(`(?<![\\w.,:-])${number}(?![\\w:-]|[.,]\\d)`);
@@ -84,6 +103,8 @@ const readable = (page: string) =>
 
 /** Expected shares of the reserve of the whole group, 0 to 100: any number may stand there. */
 const groupShares = /\/outings\/[\w-]+$/;
+
+const UNITS = { speedUnits: 'km/h', paceUnits: 'min/km' };
 
 interface Place {
 	readonly lantern: LanternStreet;
@@ -126,7 +147,10 @@ const addresses: Readonly<Record<string, (at: Place) => readonly string[]>> = {
 	'/coach/[group]/cards': ofGroup('/cards'),
 	'/coach/[group]/wall': ofGroup('/wall'),
 	'/coach/[group]/stop-signs': ofGroup('/stop-signs'),
-	'/coach/[group]/cues': ofGroup('/cues'),
+	'/coach/[group]/cues': (at) =>
+		['', `?day=${plusDays(todayIn('Europe/Dublin'), 2)}`].map(
+			(which) => `${at.lantern.path}/cues${which}`
+		),
 	'/coach/[group]/outings': ofGroup('/outings'),
 	'/coach/[group]/outings/[outing]': (at) => [at.outing],
 	'/coach/[group]/programme': ofGroup('/programme'),
@@ -139,7 +163,7 @@ const addresses: Readonly<Record<string, (at: Place) => readonly string[]>> = {
  * their sheet, on the back of cards, and where a programme is made. An invitation names what no page
  * shows.
  */
-const generalWords = /\/(stop-signs|cards|cues|programme\/new|invite)$/;
+const generalWords = /\/(stop-signs|cards|cues(\?day=.*)?|programme\/new|invite)$/;
 
 test('every route of the desk is looked at', () => {
 	const ofDesk = routes.map(({ id }) => id).filter((id) => /^\/coach(\/|$)/.test(id));
@@ -224,8 +248,9 @@ async function inData(coach: Phone, path: string): Promise<readonly string[]> {
 		const isSaid = !generalWords.test(path) && wordIn(String(leaf)) !== null;
 		// All the digits of a share would tell a pulse at rest and a maximum, and so an age.
 		const isExact = typeof leaf === 'number' && !/^-?\d+(\.\d{1,2})?$/.test(String(leaf));
+		const isBasis = typeof leaf === 'string' && bases.includes(leaf);
 		const isSecret = typeof leaf === 'number' && [...secrets, ...maxima].includes(leaf);
-		return isKey || isSaid || isExact || isSecret;
+		return isKey || isSaid || isExact || isBasis || isSecret;
 	});
 	return wrong.map(({ at, leaf }) => `${path} data${at}: ${String(leaf)}`);
 }
@@ -248,6 +273,8 @@ async function everybody(house: House, stranger: () => Promise<APIRequestContext
 		const phone = new Phone(await stranger(), house.url);
 		await phone.screen(told);
 		await phone.send('/bands/resting-pulse?/add', { beats: RESTING, seconds: 60, on: today });
+		const more = aboutThem[name];
+		if (more) await phone.lead('/bands/about-you', { name, ...UNITS, ...more });
 		await phone.lead(lantern.link, { name, agree: 'yes' });
 		lantern.runners.set(name, { phone, memberId: '' });
 	}
@@ -277,6 +304,7 @@ async function everybody(house: House, stranger: () => Promise<APIRequestContext
 	spoil(house, await runnerOf(phoneOf('Lev')));
 
 	const outing = await coach.lead(`${path}/outings?/make`);
+	await coach.lead(`${outing}?/plan`, { onDate: plusDays(todayIn('Europe/Dublin'), 2) });
 	await coach.lead(`${path}?/start`);
 	const members = rowsOf(house, 'member')
 		.filter(({ group_id }) => group_id === lantern.groupId)

@@ -21,7 +21,11 @@ const TIME_ZONE = 'Europe/Dublin';
  * guessed from, straight in the house's own store: by its pages it would take minutes. Every seventh
  * walks where the others run.
  */
-export async function fillGroup(house: House, groupId: string, runners: number): Promise<void> {
+export async function fillGroup(
+	house: Pick<House, 'dataFolder' | 'key'>,
+	groupId: string,
+	runners: number
+): Promise<void> {
 	const database = await openDatabase({ dataFolder: house.dataFolder, databaseUrl: null });
 	const key = readKey(house.key);
 	if (key === null) throw new Error('the house has no key');
