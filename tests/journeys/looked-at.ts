@@ -42,6 +42,7 @@ export const lookedAt: Readonly<Record<string, string>> = {
 	'/outings': 'cards, and outings of one’s own',
 	'/outings/[outing]': 'cards, and outings of one’s own',
 	'/learn/edge': 'lessons that ask for effort',
+	'/learn/talk/moving': 'lessons that ask for effort',
 	'/learn/guess': 'lessons that ask for effort',
 	'/learn/one-breath/moving': 'lessons that ask for effort',
 	'/past': 'past outings, and the morning after',
