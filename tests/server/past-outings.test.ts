@@ -244,6 +244,7 @@ describe.each(DATABASES)('what a prompter wrote down, on %s', (type) => {
 		const runner = await here.runner();
 		const entry = outingRun();
 		const measured = { ...answer(1), pulse: { bpm: 131, source: 'chest-strap' } } as const;
+		const guessed = { ...answer(0), guessedBpm: 124 } as const;
 		const summary = {
 			kind: 'pulse-summary',
 			phase: 1,
@@ -256,17 +257,17 @@ describe.each(DATABASES)('what a prompter wrote down, on %s', (type) => {
 			const kept = await pastOutings.entriesOf(here.database, here.vault, runner);
 			return JSON.stringify(kept).match(/bpm":\d+/gi) ?? [];
 		};
-		await append(runner, [measured, summary].map(entry));
+		await append(runner, [measured, guessed, summary].map(entry));
 		expect(await pulsesOf(), 'closed').toEqual([]);
 		await screened(here, runner);
-		await append(runner, [measured, summary].map(entry));
-		expect(await pulsesOf(), 'on').toHaveLength(3);
+		await append(runner, [measured, guessed, summary].map(entry));
+		expect(await pulsesOf(), 'on').toHaveLength(4);
 		await screened(here, runner, { 'meds.rate': 'yes', 'meds.why': 'minor' }, NOW + 1);
 		expect(await pulsesOf(), 'off').toEqual([]);
-		const late = [measured, summary].map(entry);
+		const late = [measured, guessed, summary].map(entry);
 		expect(await append(runner, late, NOW + 2)).toEqual(late.map(({ id }) => id));
 		expect(await pulsesOf(), 'sent later').toEqual([]);
-		expect((await list(runner))[0]?.answers).not.toEqual([]);
+		expect((await list(runner))[0]?.answers).toMatchObject([{ guessedBpm: null }, { pulse: null }]);
 	});
 
 	it('is not taken without the agreement, is sealed, exported, and goes with the account', async () => {

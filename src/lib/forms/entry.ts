@@ -72,7 +72,8 @@ export const entryShape: z.ZodType<Entry> = z.discriminatedUnion('kind', [
 		effort: z.literal([...efforts]).nullable(),
 		speedKmh: within(outingLimits.speedKmh).nullable(),
 		afterPassage: z.boolean(),
-		pulse: z.strictObject({ bpm, source }).nullable()
+		pulse: z.strictObject({ bpm, source }).nullable(),
+		guessedBpm: bpm.nullable().optional()
 	}),
 	z.strictObject({ ...ofPhase, kind: kind('phase-done'), activeSeconds: seconds, how }),
 	z.strictObject({ ...ofOuting, kind: kind('ended'), how: z.enum(['finished', 'early']) }),

@@ -75,6 +75,11 @@ export interface TalkAnswer extends OfPhase {
 	readonly afterPassage: boolean;
 	/** Always null with pulse off. */
 	readonly pulse: MeasuredPulse | null;
+	/**
+	 * There where the effort was guessed before anything was seen: beats a minute that were guessed
+	 * with it, or null where no pulse was guessed. Always null with pulse off.
+	 */
+	readonly guessedBpm?: number | null | undefined;
 }
 
 export type EntryContent =

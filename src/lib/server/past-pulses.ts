@@ -36,12 +36,16 @@ export async function forgetPulses(
 	return withPulse.length > 0;
 }
 
+/** A guessed pulse is one that somebody has in mind for themselves: it goes with the measured ones. */
 const hasPulse = (entry: Entry): boolean =>
-	entry.kind === 'pulse-summary' || (entry.kind === 'talk-answer' && entry.pulse !== null);
+	entry.kind === 'pulse-summary' ||
+	(entry.kind === 'talk-answer' && (entry.pulse !== null || typeof entry.guessedBpm === 'number'));
 
 function bare(entry: Entry): readonly Entry[] {
 	if (entry.kind === 'pulse-summary') return [];
-	return entry.kind === 'talk-answer' ? [{ ...entry, pulse: null }] : [entry];
+	if (entry.kind !== 'talk-answer') return [entry];
+	const guessed = entry.guessedBpm === undefined ? {} : { guessedBpm: null };
+	return [{ ...entry, pulse: null, ...guessed }];
 }
 
 async function write(

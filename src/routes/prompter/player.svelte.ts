@@ -18,7 +18,7 @@ import { LOOK_EVERY_MS, REFRESH_EVERY_MS } from './paces.ts';
 import type { Phone } from './phone.svelte.ts';
 import { PhasePulse } from './phase-pulse.ts';
 import { RunningClock } from './running-clock.ts';
-import { secondsInto, type Answered } from './talk-answer.ts';
+import { answerAbout, secondsInto, type Answered } from './talk-answer.ts';
 
 export type Started = Extract<Entry, { kind: 'started' }>;
 type StartedContent = Extract<EntryContent, { kind: 'started' }>;
@@ -132,7 +132,8 @@ export class Player {
 			secondsIntoPhase: secondsInto(moment, this.position, this.planned),
 			...answered,
 			afterPassage: moment.said === 'passage',
-			pulse: this.pulse
+			// A guess stands beside what was measured when it was given.
+			pulse: (answered.guessedBpm && answerAbout(moment, this.entries)?.pulse) || this.pulse
 		});
 	}
 

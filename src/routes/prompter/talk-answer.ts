@@ -42,4 +42,4 @@ export function secondsInto(
 	return position.before?.index === phase ? position.before.activeMs / 1000 : 0;
 }
 
-export type Answered = Pick<TalkAnswer, 'talk' | 'effort' | 'speedKmh'>;
+export type Answered = Pick<TalkAnswer, 'talk' | 'effort' | 'speedKmh' | 'guessedBpm'>;

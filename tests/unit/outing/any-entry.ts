@@ -24,7 +24,8 @@ const anyContent = fc.oneof(
 		effort: fc.option(fc.constantFrom(...efforts)),
 		speedKmh: fc.option(fc.constantFrom(5, 6.5)),
 		afterPassage: fc.boolean(),
-		pulse: fc.constant(null)
+		pulse: fc.constant(null),
+		guessedBpm: fc.constantFrom(undefined, null, 120)
 	}),
 	fc.record({
 		kind: fc.constant('phase-done' as const),

@@ -18,6 +18,11 @@ export interface MeterProps {
 	readonly careTeamLimitBpm?: number | null;
 	/** True where there is room for one look: what works is not explained. */
 	readonly compact?: boolean;
+	/**
+	 * True until a pulse was guessed: then what a strap measures is not shown. Over a limit from a care
+	 * team it is said all the same.
+	 */
+	readonly isHidden?: boolean;
 	/** Where the swell begins and ends; without it no swell is drawn. */
 	readonly ends?: { readonly restingBpm: number; readonly maximumBpm: number } | null;
 }

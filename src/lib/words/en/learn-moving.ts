@@ -1,4 +1,5 @@
 import type { EdgeGoal, EdgeStretch } from '$lib/guidance/edge.ts';
+import { guessAnswers } from './guess-answers.ts';
 
 /** Lessons that ask for effort. */
 export const edge = {
@@ -158,11 +159,15 @@ export const movingBreath = {
 };
 
 export const guessing = {
+	...guessAnswers,
 	title: 'Guess, then look',
 	lead: 'Guess first, then look. After a few times you need the number less and less.',
 	leadByTalk:
 		'Guess the effort first, then speak aloud and see whether they fit. After a few times your guess is as good as the test.',
-	when: 'In the last minute of a part, keep your pace and decide on your guess. On a treadmill, slow to a walk before you type. Outdoors, stand out of the way.',
+	when: 'In the last minute of a part, keep your pace and decide on your guess. On a treadmill, slow to a walk before you type. Outdoors, stroll where nobody runs into you.',
+	prompterLead:
+		'The prompter can ask you on the way: tick “Practise: guess, then look” before you start. It then hides the pulse until you have guessed. Those guesses are drawn here too.',
+	prompter: 'To the prompter',
 	guessTitle: 'Your guess',
 	phase: 'Which part is it?',
 	shortRun:
@@ -178,7 +183,7 @@ export const guessing = {
 	lookSteps: [
 		'Go back to the same pace for a minute.',
 		'Speak aloud for half a minute: the text below, a story, a song.',
-		'Then stop on the spot and count your pulse at once. Wait even 15 seconds and it reads 15 beats or more too low.'
+		'Then slow to a stroll, walk on, and count your pulse at once. Wait even 15 seconds and it reads 15 beats or more too low.'
 	],
 	lookStepsByTalk: [
 		'Go back to the same pace for a minute.',
@@ -196,36 +201,30 @@ export const guessing = {
 	see: 'See how close I was',
 	drop: 'Throw this guess away',
 	lastTitle: 'Last time',
-	lastPulse: (guessed: number, seen: number) => `You guessed ${guessed}, and it was ${seen}.`,
-	pulseOff: (off: number) => {
-		if (off === 0) return 'Exactly right.';
-		return `${Math.abs(off)} ${Math.abs(off) === 1 ? 'beat' : 'beats'} too ${off > 0 ? 'high' : 'low'}.`;
-	},
 	lastEffort: (effort: number, talk: string) => `You guessed effort ${effort}; talk: ${talk}.`,
-	effortOff: (off: number) => {
-		if (off === 0) return 'They fit.';
-		const steps = `${Math.abs(off)} ${Math.abs(off) === 1 ? 'step' : 'steps'}`;
-		return off > 0
-			? `Your number is ${steps} higher than talk says. Both count: ease off if in doubt.`
-			: `Your number is ${steps} lower than talk says. Talk comes first.`;
-	},
 	talkNames: {
 		comfortable: 'comfortable',
 		'with-breaths': 'with breaths',
 		'broke-off': 'broke off'
 	} as Record<string, string>,
 	close:
-		'Ten beats either way is a good guess. A count by hand reads some 6 to 10 beats low, because the pulse falls as soon as you stop.',
+		'Ten beats either way is a good guess. A count by hand reads some 6 to 10 beats low, because the pulse falls as soon as you slow down.',
 	historyTitle: 'Are you getting closer?',
 	none: 'Your guesses will stand here. After six of them we say whether they get closer.',
 	closer: {
-		beats: (first: number, last: number) =>
-			`Your first three were ${first} beats off on average, your last three ${last}.`,
-		steps: (first: number, last: number) =>
-			`Your first three were ${first} steps off on average, your last three ${last}.`
+		beats: (first: string, last: string) =>
+			`Pulse: your first three were ${first} beats off on average, your last three ${last}.`,
+		steps: (first: string, last: string) =>
+			`Effort: your first three were ${first} steps off on average, your last three ${last}.`
 	},
 	chart: {
-		text: 'How far off each guess was, oldest first. The line in the middle is exactly right. The same numbers stand in the table below.',
+		text: {
+			beats:
+				'Pulse: how many beats off each guess was, oldest first. The line in the middle is exactly right. The same numbers stand in the table below.',
+			steps:
+				'Effort: how many steps each guess was from what talk said, oldest first. On the line in the middle they fit. The same numbers stand in the table below.'
+		},
+		titles: { beats: 'Pulse', steps: 'Effort' },
 		noScript: 'The picture needs script. The table has the same numbers.',
 		axis: { beats: 'beats off', steps: 'steps off' },
 		tries: 'guess'
@@ -245,8 +244,11 @@ export const guessing = {
 	noPulse: '–',
 	remove: 'Remove',
 	removeOf: (date: string, phase: string) => `Remove the guess of ${date}, ${phase}`,
-	removeAll: 'Remove all my guesses',
-	stored: 'Your guesses are stored encrypted. No coach sees them. You can remove them here.',
+	ofOuting: 'In an outing',
+	ofOutingOf: (date: string) => `In the outing of ${date}`,
+	removeAll: 'Remove all guesses made here',
+	stored:
+		'Your guesses are stored encrypted. No coach sees them. You can remove them here. Those made in an outing go when you delete that outing.',
 	basis:
 		'A count after stopping: 20 active adults were 7 to 9 beats low in the first 15 seconds, and 20 to 27 after waiting 15 seconds (De Van 2005). What counts as close is our own, no source.',
 	issues: {

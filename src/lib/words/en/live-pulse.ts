@@ -10,6 +10,7 @@ export const livePulse = {
 	now: 'pulse now',
 	bpm: 'bpm',
 	none: 'no pulse yet',
+	hidden: 'hidden until you guess',
 	band: (low: number | null, high: number) =>
 		low === null ? `band: under ${high}` : `band: ${low}–${high}`,
 	swellText: (bpm: number | null, low: number | null, high: number) =>

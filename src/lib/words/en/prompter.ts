@@ -112,6 +112,9 @@ export const prompter = {
 		track: 'Tones with the screen locked',
 		trackHint:
 			'The tones then play as a track, with your phone’s own buttons. It stops other music on many phones. Some phones stop it after a while, iPhones above all when they save power. Try it once at home.',
+		guess: 'Practise: guess, then look',
+		guessHint:
+			'Near the end of a part you guess the effort, and the pulse too where a chest strap measures it. Until you have guessed, its number is hidden.',
 		locked:
 			'Keep this page open and the screen on: with the screen locked most phones stop voice and vibration. The clock is still right when you look again.',
 		start: 'Start'
@@ -155,6 +158,7 @@ export const prompter = {
 		end: 'End early',
 		pulse: 'Pulse',
 		noPulse: 'Hide pulse',
+		showPulse: 'Show it without a guess',
 		bright: 'Bright screen',
 		dark: 'Dark screen',
 		endTitle: 'End early',

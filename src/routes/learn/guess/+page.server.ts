@@ -6,10 +6,15 @@ import { limits, withinPlausible } from '$lib/physiology/limits.ts';
 import { pulseFromCount } from '$lib/physiology/pulse-count.ts';
 import { roundHalfUp } from '$lib/physiology/units.ts';
 import * as guesses from '$lib/server/guesses.ts';
+import * as pastOutings from '$lib/server/past-outings.ts';
 import { needGuidance } from '../need-guidance.ts';
 import type { Actions, PageServerLoad } from './$types';
-import { guessView } from './guess-view.ts';
+import { guessView, type Guess } from './guess-view.ts';
+import { outingGuesses } from './outing-guesses.ts';
 
+/** Older ones say little about today. Our own choices, no source. */
+const OUTINGS = 20;
+const SHOWN = 60;
 const HERE = '/learn/guess';
 
 async function opened(event: Parameters<typeof needGuidance>[0]) {
@@ -21,12 +26,18 @@ export const load: PageServerLoad = async (event) => {
 	const { house, runner, now, guidance, showsPulse } = await opened(event);
 	const { database, vault } = house;
 	const open = await guesses.open(database, vault, runner.runnerId, now);
-	const looked = (await guesses.list(database, vault, runner.runnerId))
-		.map((guess) => guessView(guess, showsPulse))
-		.filter((view) => view !== null);
-	const withPulse = looked.flatMap(({ pulse }) => (pulse === null ? [] : [pulse.off]));
-	const off = (showsPulse ? withPulse : looked.map((view) => view.effortOff)).toReversed();
-	const closer = gettingCloser(off);
+	const { runnerId } = runner;
+	const here: readonly Guess[] = await guesses.list(database, vault, runnerId);
+	const inOutings = outingGuesses(await pastOutings.newest(database, vault, runnerId, OUTINGS));
+	const looked = [...here, ...inOutings]
+		.sort((one, other) => other.guessedAt - one.guessedAt)
+		.flatMap((guess) => guessView(guess, showsPulse) ?? [])
+		.slice(0, SHOWN);
+	const oldestFirst = looked.toReversed();
+	const off = {
+		beats: oldestFirst.flatMap(({ pulse }) => (pulse === null ? [] : [pulse.off])),
+		steps: oldestFirst.map(({ effortOff }) => effortOff)
+	};
 	return {
 		showsPulse,
 		phases: guidance.phases.map(({ kind }) => kind),
@@ -36,13 +47,20 @@ export const load: PageServerLoad = async (event) => {
 			pulseBpm: showsPulse ? open.pulseBpm : null
 		},
 		looked,
-		off,
-		closer: closer && {
-			first: roundHalfUp(closer.first, 0),
-			last: roundHalfUp(closer.last, 0)
-		}
+		/** A drawing each; without a pulse there is none of beats. */
+		charts: (showsPulse ? (['beats', 'steps'] as const) : (['steps'] as const)).map((unit) => ({
+			unit,
+			off: off[unit],
+			closer: rounded(gettingCloser(off[unit]), unit === 'beats' ? 0 : 1)
+		}))
 	};
 };
+
+const rounded = (closer: ReturnType<typeof gettingCloser>, digits: number) =>
+	closer && {
+		first: roundHalfUp(closer.first, digits),
+		last: roundHalfUp(closer.last, digits)
+	};
 
 export const actions: Actions = {
 	guess: async (event) => {

@@ -4,18 +4,23 @@ import type { Effort, TalkLevel } from '$lib/physiology/effort-scale.ts';
 import { roundHalfUp } from '$lib/physiology/units.ts';
 
 /** A guess as it is kept. */
-interface Guess {
+export interface Guess {
 	readonly id: string;
+	readonly guessedAt: number;
 	readonly on: string;
 	readonly phase: PhaseKind;
 	readonly effort: Effort;
 	readonly pulseBpm: number | null;
 	readonly seen: { readonly talk: TalkLevel; readonly pulseBpm: number | null } | null;
+	/** Of the outing in which it was made; left out for one that was made on this page. */
+	readonly outingId?: string;
 }
 
 /** A guess that was looked at, as it is shown. Without a pulse there is none in it. */
 export interface GuessView {
 	readonly id: string;
+	/** It goes with that outing; null for one that can be removed here. */
+	readonly outingId: string | null;
 	readonly on: string;
 	readonly phase: PhaseKind;
 	readonly effort: number;
@@ -32,11 +37,12 @@ export interface GuessView {
 
 /** @param showsPulse false where pulse is off: then no beat leaves the server */
 export function guessView(guess: Guess, showsPulse: boolean): GuessView | null {
-	const { id, on, phase, effort, pulseBpm, seen } = guess;
+	const { id, outingId = null, on, phase, effort, pulseBpm, seen } = guess;
 	if (seen === null) return null;
 	const seenBpm = showsPulse && seen.pulseBpm !== null ? roundHalfUp(seen.pulseBpm, 0) : null;
 	return {
 		id,
+		outingId,
 		on,
 		phase,
 		effort,
