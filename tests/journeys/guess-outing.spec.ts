@@ -58,7 +58,7 @@ test('the pulse stays hidden until effort and pulse are guessed and talk is told
 	await expect(page.getByText('You guessed 130, and it was 137.')).toContainText(
 		'7 beats too low.'
 	);
-	await expect(page.locator('.now strong').first()).toHaveText('137');
+	await expect(page.locator('.meter strong').first()).toHaveText('137');
 	await expect
 		.poll(async () => (await entriesIn(phone)).find(({ kind }) => kind === 'talk-answer'))
 		.toMatchObject({ effort: 5, guessedBpm: 130, pulse: { bpm: 137 } });
@@ -76,7 +76,7 @@ test('the pulse stays hidden until effort and pulse are guessed and talk is told
 test('whoever wants to see the pulse sees it without a guess', async ({ page, phone, context }) => {
 	const strap = await withStrap(page, phone, context, 137);
 	await button(page, 'Show it without a guess').click();
-	await expect(page.locator('.now strong').first()).toHaveText('137');
+	await expect(page.locator('.meter strong').first()).toHaveText('137');
 	await strap.detach();
 });
 

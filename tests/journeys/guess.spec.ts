@@ -52,7 +52,10 @@ test('six guesses say whether they get closer, with a picture and its table; all
 	await ready(page);
 	// Off by -30, -20, -10, then -6, 2, 0: means 20 and 2.67.
 	await expect(page.getByText('20 beats off on average, your last three 3.')).toBeVisible();
-	await expect(page.locator('canvas')).toBeVisible();
+	// Of beats and of steps.
+	await expect(page.locator('canvas')).toHaveCount(2);
+	await expect(page.locator('canvas').first()).toBeVisible();
+	await expect(page.getByRole('img', { name: /^Effort: how many steps/ })).toBeVisible();
 	await expect(page.locator('tbody tr')).toHaveCount(6);
 	const held = await (await phone.get('/account/export')).json();
 	expect(held.guesses).toHaveLength(6);

@@ -167,6 +167,8 @@ export const guessing = {
 	when: 'In the last minute of a part, keep your pace and decide on your guess. On a treadmill, slow to a walk before you type. Outdoors, stroll where nobody runs into you.',
 	prompterLead:
 		'The prompter can ask you on the way: tick “Practise: guess, then look” before you start. It then hides the pulse until you have guessed. Those guesses are drawn here too.',
+	prompterLeadByTalk:
+		'The prompter can ask you on the way: tick “Practise: guess, then look” before you start. Those guesses are drawn here too.',
 	prompter: 'To the prompter',
 	guessTitle: 'Your guess',
 	phase: 'Which part is it?',

@@ -115,6 +115,7 @@ export const prompter = {
 		guess: 'Practise: guess, then look',
 		guessHint:
 			'Near the end of a part you guess the effort, and the pulse too where a chest strap measures it. Until you have guessed, its number is hidden.',
+		guessHintByTalk: 'Near the end of a part you guess the effort, then say how talk was.',
 		locked:
 			'Keep this page open and the screen on: with the screen locked most phones stop voice and vibration. The clock is still right when you look again.',
 		start: 'Start'
