@@ -59,7 +59,7 @@ const weather: SafetySheet = {
 				line('Wear layers, and warm up for longer.'),
 				line(
 					'Cold air can make asthma and heart trouble worse. A scarf over the mouth helps; indoors is better.',
-					'from memory, to be checked'
+					'AHA on cold weather; a review of 2018 on cold and the heart. The scarf: AAFA, quoted.'
 				),
 				line('On ice, go indoors or call it off.')
 			]
@@ -129,14 +129,17 @@ const outing: SafetySheet = {
 			lines: [
 				line(
 					'Walk for six minutes or more. Do not stop dead: it can make you light-headed.',
-					'from memory, to be checked'
+					'UHN, Toronto: five minutes or more. Six is our own.'
 				),
 				line(
 					'Chest, breath, fainting or heart signs in the next hours count as they do during it. The risk stays raised for up to an hour.',
 					'AHA 2020'
 				),
 				line('Wait some minutes before a hot shower or a sauna.'),
-				line('Dark urine with strong muscle pain: urgent care.', 'from memory, to be checked')
+				line(
+					'Dark urine, like tea or cola, with strong muscle pain or weakness: urgent care. It can come days later.',
+					'US CDC, NIOSH'
+				)
 			]
 		},
 		{
@@ -171,11 +174,11 @@ const health: SafetySheet = {
 			lines: [
 				line(
 					'With beta blockers the pulse stays lower. Their names often end in -olol, and some are eye drops. Diltiazem, verapamil, ivabradine, digoxin, clonidine and rhythm medicines count too. Pulse numbers would be wrong, so we show none.',
-					'Keteyian 2023, Diaz-Buschmann 2014; list from memory'
+					'Keteyian 2023, Diaz-Buschmann 2014. Eye drops: US Pharmacist 2016. The other names: quoted.'
 				),
 				line(
-					'Stimulants for ADHD, thyroid tablets at the wrong dose, some cold medicines and inhalers: the pulse goes higher.',
-					'from memory, to be checked'
+					'Some medicines make the pulse go higher: stimulants for ADHD, too much of a thyroid tablet, some cold medicines, and many puffs of an asthma reliever.',
+					'Thyroid: the UK leaflet of 2021. Relievers: NAC Australia. The others: quoted.'
 				),
 				line('With any of these go by talk and effort.', 'ACSM guidelines')
 			]
@@ -198,7 +201,7 @@ const health: SafetySheet = {
 				),
 				line(
 					'Shaky or sweaty: stop, and take fast sugar if you can swallow. Not better in 15 minutes, or drowsy: call for help.',
-					'ACSM 2022; the minutes from memory'
+					'ACSM 2022. The minutes: ADA, quoted.'
 				)
 			]
 		},
@@ -208,8 +211,16 @@ const health: SafetySheet = {
 				line('Ask your doctor or midwife first. Most people may be active.', 'ACOG 2020'),
 				line('Go by talk and effort, not by pulse.', 'ACOG 2020'),
 				line(
-					'Stop, and call your maternity unit or doctor, if you bleed, lose fluid or get regular painful tightening. Do the same with headache, dizzy spells, chest pain, weak muscles, or a sore or swollen calf. Call too if you are breathless before you begin, or the baby moves less.',
-					'ACOG 2020'
+					'Chest pain, a racing heart, trouble breathing, fainting, a fit, heavy bleeding or a very bad headache: stop, and call for help now. This holds for a year after the birth too.',
+					'US list of warning signs for mothers (Texas DSHS). To call for these is our own caution.'
+				),
+				line(
+					'Stop, and call your maternity unit or doctor, if you bleed, lose fluid or get regular painful tightening. Do the same with headache, dizzy spells, weak muscles, or a sore or swollen calf. Call too if you are breathless before you begin, or the baby moves less.',
+					'ACOG 2020, quoted'
+				),
+				line(
+					'Call the same day with changes in your sight, a swollen face or hands, strong belly pain, or a fever.',
+					'US list of warning signs for mothers (Texas DSHS)'
 				),
 				line(
 					'After a birth, begin with light activity and build up slowly.',
@@ -225,7 +236,10 @@ const health: SafetySheet = {
 					'ACSM guidelines, signs and symptoms'
 				),
 				line('Heart or breathing trouble since an illness.', 'ACC 2022'),
-				line('A resting pulse under 40 or over 100 on two mornings.', 'from memory, to be checked'),
+				line(
+					'A resting pulse under 40 or over 100 on two mornings.',
+					'60 to 100 is usual: Yale Medicine 2026. Under 40, and two mornings: our own choice.'
+				),
 				line('A fever, or an illness below the neck: wait until it is gone.', 'Dick and Diehl 2014')
 			]
 		}
