@@ -177,7 +177,7 @@ const health: SafetySheet = {
 					'Keteyian 2023, Diaz-Buschmann 2014. Eye drops: US Pharmacist 2016. The other names: quoted.'
 				),
 				line(
-					'Some medicines make the pulse go higher: stimulants for ADHD, too much of a thyroid tablet, some cold medicines, and many puffs of an asthma reliever.',
+					'Some medicines make the pulse go up. Among them are stimulants for ADHD and too much of a thyroid tablet. Some cold medicines and many puffs of an asthma reliever do it too.',
 					'Thyroid: the UK leaflet of 2021. Relievers: NAC Australia. The others: quoted.'
 				),
 				line('With any of these go by talk and effort.', 'ACSM guidelines')
