@@ -1,9 +1,12 @@
-import { formulas } from '../../src/lib/physiology/formulas.ts';
+import { learnedFormulas } from '../../src/lib/guidance/learned-formulas.ts';
+import { formulas, type Formula } from '../../src/lib/physiology/formulas.ts';
 import { agreements } from '../../src/lib/published/agreement.ts';
 import { everyValue } from '../../src/lib/published/every-value.ts';
 import { todayIn } from './days.ts';
 import { expect, test } from './test.ts';
 import { leadsTo, ready } from './walk.ts';
+
+const all: Readonly<Record<string, Formula>> = { ...formulas, ...learnedFormulas };
 
 test('every formula of the code is on the page, and each of its sources leads to its place', async ({
 	page
@@ -13,14 +16,29 @@ test('every formula of the code is on the page, and each of its sources leads to
 	const ids = await page
 		.locator('section[aria-labelledby]')
 		.evaluateAll((all) => all.map((it) => it.getAttribute('aria-labelledby') ?? ''));
-	expect(ids.sort()).toEqual(Object.keys(formulas).sort());
+	expect(ids.sort()).toEqual(Object.keys(all).sort());
 	const links = await page
 		.locator('section a')
 		.evaluateAll((all) => all.map((it) => new URL((it as HTMLAnchorElement).href).hash.slice(1)));
-	expect(links).toHaveLength(Object.values(formulas).flatMap(({ sources }) => sources).length);
+	expect(links).toHaveLength(Object.values(all).flatMap(({ sources }) => sources).length);
 	await page.goto('/methods');
 	const places = await page.locator('li[id]').evaluateAll((all) => all.map((it) => it.id));
 	expect(links.filter((id) => !places.includes(id))).toEqual([]);
+});
+
+test('the table of errors has every number that a reader sees, known or not', async ({ page }) => {
+	await page.goto('/methods');
+	const rows = page.locator('.errors tbody tr');
+	const shown = Object.values(all).filter(({ use }) => ['band', 'speed', 'expected'].includes(use));
+	await expect(rows).toHaveCount(shown.length);
+	await expect(rows.filter({ hasText: 'not known' })).toHaveCount(
+		shown.filter(({ error }) => error === null).length
+	);
+	// Sarzynski 2013 (abstract): the error of Tanaka's equation in 762 adults who were not active.
+	const age = rows.filter({ hasText: 'Maximum pulse from age' });
+	await expect(age).toContainText('11.4 bpm');
+	await age.getByRole('link', { name: 'Sarzynski 2013' }).click();
+	await expect(page.locator('#sarzynski2013')).toBeInViewport();
 });
 
 // What the two sides share is the data of the published values, never the page's own text.

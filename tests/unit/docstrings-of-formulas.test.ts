@@ -75,6 +75,15 @@ describe('the records of the formulas', () => {
 			expect(/error|spread|varied/i.test(docs)).toBe(true);
 		}
 	);
+
+	it.each(records.filter(([, { error }]) => error?.source))(
+		'%s has its error from a source that stands with it',
+		(_id, { code, error, sources }) => {
+			const around = code.flatMap((name) => citedAround(name));
+			expect(sources).toContain(error?.source);
+			expect(around).toContain(error?.source);
+		}
+	);
 });
 
 /** As a docstring writes it: a share of something stands as per cent. */

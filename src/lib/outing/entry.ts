@@ -75,10 +75,7 @@ export interface TalkAnswer extends OfPhase {
 	readonly afterPassage: boolean;
 	/** Always null with pulse off. */
 	readonly pulse: MeasuredPulse | null;
-	/**
-	 * There where the effort was guessed before anything was seen: beats a minute that were guessed
-	 * with it, or null where no pulse was guessed. Always null with pulse off.
-	 */
+	/** There where effort was guessed before talk was told; null without a guessed pulse, as with it off. */
 	readonly guessedBpm?: number | null | undefined;
 }
 

@@ -26,7 +26,15 @@ export type AmountUnit =
 	| 'answer';
 
 /** What a formula is for, in the order in which a reader meets them. */
-export const formulaUses = ['band', 'speed', 'expected', 'reading', 'comparison', 'tool'] as const;
+export const formulaUses = [
+	'band',
+	'speed',
+	'expected',
+	'learned',
+	'reading',
+	'comparison',
+	'tool'
+] as const;
 
 export type FormulaUse = (typeof formulaUses)[number];
 
@@ -37,8 +45,15 @@ export interface Formula {
 	readonly code: readonly string[];
 	/** Empty where it is arithmetic, a definition or our own derivation: the words say which. */
 	readonly sources: readonly SourceId[];
-	/** One standard deviation of one person; null where none is known. */
-	readonly error: { readonly amount: number; readonly unit: AmountUnit } | null;
+	/**
+	 * One standard deviation of one person, and where it was found: null for our own working out or from
+	 * memory. Null as a whole where none is known.
+	 */
+	readonly error: {
+		readonly amount: number;
+		readonly unit: AmountUnit;
+		readonly source: SourceId | null;
+	} | null;
 	/** Whose studied range it keeps to, or else whose plausible one. */
 	readonly limits: readonly LimitName[];
 }
@@ -47,14 +62,14 @@ function formula(
 	use: FormulaUse,
 	code: string,
 	sources: readonly SourceId[],
-	error: readonly [number, AmountUnit] | null = null,
+	error: readonly [number, AmountUnit, SourceId?] | null = null,
 	limits: readonly LimitName[] = []
 ): Formula {
 	return {
 		use,
 		code: code.split(' '),
 		sources,
-		error: error && { amount: error[0], unit: error[1] },
+		error: error && { amount: error[0], unit: error[1], source: error[2] ?? null },
 		limits
 	};
 }
@@ -69,7 +84,7 @@ export const formulas = {
 		'band',
 		'tanakaMaximum ageMaximum',
 		['tanaka2001', 'sarzynski2013'],
-		[AGE_MAXIMUM_SPREAD_BPM, 'bpm'],
+		[AGE_MAXIMUM_SPREAD_BPM, 'bpm', 'sarzynski2013'],
 		['ageYears']
 	),
 	maximumTested: formula(
@@ -86,7 +101,7 @@ export const formulas = {
 		'band',
 		'restingFromMornings meanOfMornings',
 		['restingEcg2025', 'speed2023'],
-		[MORNING_SPREAD_BPM, 'bpm'],
+		[MORNING_SPREAD_BPM, 'bpm', 'restingEcg2025'],
 		['restingBpm']
 	),
 	reserve: formula(
@@ -134,7 +149,7 @@ export const formulas = {
 		'speed',
 		'measuredCapacity',
 		['katch1982'],
-		[MEASURED_ERROR_FRACTION, 'share'],
+		[MEASURED_ERROR_FRACTION, 'share', 'katch1982'],
 		['capacity']
 	),
 	walkCheck: formula(
@@ -155,7 +170,7 @@ export const formulas = {
 		'speed',
 		'jacksonCapacity',
 		['jackson1990'],
-		[JACKSON_SPREAD, 'ml-kg-min'],
+		[JACKSON_SPREAD, 'ml-kg-min', 'jackson1990'],
 		['ageYears', 'bodyMassIndex', 'activityLevel']
 	),
 	steadyPulse: formula('expected', 'steadyPulse pulseSteps doubtfulSteadyPulse', [
@@ -167,7 +182,7 @@ export const formulas = {
 		'expected',
 		'pulseAfter secondsUntil pulseArea',
 		['hunt2015', 'barak2011', 'wang2021', 'coyle2001'],
-		[2.3, 'bpm']
+		[2.3, 'bpm', 'wang2021']
 	),
 	expectedPulse: formula(
 		'expected',
@@ -197,7 +212,7 @@ export const formulas = {
 		'comparison',
 		'foxMaximum',
 		['fox1971', 'robergs2002', 'sarzynski2013'],
-		[12.4, 'bpm'],
+		[12.4, 'bpm', 'sarzynski2013'],
 		['ageYears']
 	),
 	maximumGellish: formula(
@@ -208,7 +223,13 @@ export const formulas = {
 		['ageYears']
 	),
 	maximumGulati: formula('comparison', 'gulatiMaximum', ['gulati2010'], null, ['ageYears']),
-	maximumNes: formula('comparison', 'nesMaximum', ['nes2013'], [10.8, 'bpm'], ['ageYears']),
+	maximumNes: formula(
+		'comparison',
+		'nesMaximum',
+		['nes2013'],
+		[10.8, 'bpm', 'nes2013'],
+		['ageYears']
+	),
 	bellCurve: formula(
 		'tool',
 		'standardNormalCdf standardNormalPdf standardNormalQuantile excessOfHazard',

@@ -15,6 +15,9 @@ export const AGE_MAXIMUM_SPREAD_BPM = 11.4;
 /** What a supervised maximum still varies by from day to day. From memory, no source. */
 export const TESTED_MAXIMUM_SPREAD_BPM = 3;
 
+/** Beats a minute at no age at all, and beats fewer for each year (source tanaka2001). */
+export const TANAKA = { beginsAtBpm: 208, lessPerYearBpm: 0.7 } as const;
+
 /**
  * Maximum pulse predicted from age: 208 less seven tenths of the age in years.
  * Source tanaka2001, a meta-analysis of 351 studies of 18,712 healthy people, checked on 514 people
@@ -29,7 +32,7 @@ export function tanakaMaximum(ageYears: number): number {
 	if (!withinPlausible('ageYears', ageYears)) {
 		throw new RangeError('tanakaMaximum requires an age from 0 to 120 years');
 	}
-	return 208 - 0.7 * ageYears;
+	return TANAKA.beginsAtBpm - TANAKA.lessPerYearBpm * ageYears;
 }
 
 /**

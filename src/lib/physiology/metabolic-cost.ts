@@ -14,8 +14,10 @@ export const REST_UPTAKE = 3.5;
 /** One standard deviation of the equations' error, as a fraction of the whole uptake. From memory. */
 export const UPTAKE_ERROR_FRACTION = 0.07;
 
-/** mL/kg/min for each metre a minute on the level, and for each metre a minute climbed. */
-const COST: Record<Gait, { readonly level: number; readonly climb: number }> = {
+/** mL/kg/min for each metre a minute on the level, and each climbed (source acsmMetabolic). */
+export const uptakeCost: Readonly<
+	Record<Gait, { readonly level: number; readonly climb: number }>
+> = {
 	walk: { level: 0.1, climb: 1.8 },
 	run: { level: 0.2, climb: 0.9 }
 };
@@ -33,7 +35,7 @@ export function uptakePerSpeed(gait: Gait, grade: number): number {
 	if (!(grade >= 0 && grade <= STEEPEST_GRADE)) {
 		throw new RangeError('uptakePerSpeed requires a grade from 0 to 0.16, as a fraction');
 	}
-	return COST[gait].level + COST[gait].climb * grade;
+	return uptakeCost[gait].level + uptakeCost[gait].climb * grade;
 }
 
 /**
@@ -96,7 +98,7 @@ export function gradeForUptake(effort: {
 		throw new RangeError('gradeForUptake requires a speed above 0, in metres a minute');
 	}
 	const perMetre = (effort.uptake - REST_UPTAKE) / effort.speedMetresPerMinute;
-	return (perMetre - COST[effort.gait].level) / COST[effort.gait].climb;
+	return (perMetre - uptakeCost[effort.gait].level) / uptakeCost[effort.gait].climb;
 }
 
 /**

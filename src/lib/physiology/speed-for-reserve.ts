@@ -42,6 +42,9 @@ export type SpeedAnswer =
 	/** Even its firm edge is slower than people run: short runs with walks between. */
 	| { readonly kind: 'no-run-this-gentle' };
 
+/** Typical error of a speed for one person, as a fraction of it, from and to. Our own working out. */
+export const SPEED_ERROR_FRACTION = { low: 0.15, high: 0.2 } as const;
+
 /**
  * Natural speeds that keep a person between two fractions of reserve. For: the treadmill and the
  * pace of a phase. The uptake at each fraction, and the speed that takes it, clipped to natural

@@ -47,6 +47,9 @@ export interface MeasuredMean {
 	readonly spread: number;
 }
 
+/** How many were measured in sedentaryTalkStages (source foster2009). */
+export const SEDENTARY_TALKERS = 14;
+
 /**
  * Twenty-minute bouts of 14 sedentary adults on a treadmill, at the stage before the last at which
  * they had talked comfortably in a test, at that stage, and at the first at which they were unsure

@@ -3,8 +3,9 @@ export const byHand = {
 	lead: 'Paper and a calculator are enough. Here are the steps, with an invented example.',
 	example: (age: number, resting: number) =>
 		`Invented example: age ${age}, resting pulse ${resting}, brisk walk.`,
-	steps: (age: number, resting: number, low: string, high: string) => [
-		`Maximum: multiply the age by 0.7 and take it from 208. Here 208 − 0.7 × ${age}.`,
+	maximum: (beginsAt: number, perYear: string, age: number) =>
+		`Maximum: multiply the age by ${perYear} and take it from ${beginsAt}. Here ${beginsAt} − ${perYear} × ${age}.`,
+	steps: (resting: number, low: string, high: string) => [
 		`Reserve: take the resting pulse from the maximum. Here the maximum − ${resting}.`,
 		`Lower edge: ${low} of the reserve, plus the resting pulse.`,
 		`Upper edge: ${high} of the reserve, plus the resting pulse.`,

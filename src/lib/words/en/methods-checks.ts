@@ -68,6 +68,7 @@ export const formulasPage = {
 		band: 'For your bands',
 		speed: 'For speed and fitness',
 		expected: 'For the expected pulse',
+		learned: 'Learned from your own outings',
 		reading: 'For lessons and for reading studies',
 		comparison: 'Only for comparison',
 		tool: 'Tools'

@@ -1,3 +1,4 @@
+import type { LearnedFormulaId } from '$lib/guidance/learned-formulas.ts';
 import type { FormulaId } from '$lib/physiology/formulas.ts';
 
 interface FormulaWords {
@@ -10,6 +11,34 @@ interface FormulaWords {
 	/** What to know about its error; the amount, where there is one, stands before it. */
 	readonly error: string;
 }
+
+/** What is worked out of a runner's own outings. */
+export const learnedWords: Readonly<Record<LearnedFormulaId, FormulaWords>> = {
+	talkCeiling: {
+		name: 'Your talking pulse',
+		sum: 'It begins at 70 % of the reserve, with a spread of 14. For each place where the ceiling may lie we ask how likely your talk answers are there. A day may shift it by 5 beats, and 3 answers in 100 count as slips. Old answers count less: after 56 days, half.',
+		people:
+			'It begins from 14 adults who were not active. The rest is your own answers. It was tried on invented runners alone.',
+		holds:
+			'Answers after half a minute of reading, two minutes or more into a part, with a measured pulse, not in the heat. It needs 5 answers, and raises no band.',
+		error: 'Worked out for you each time: four times in five it lies between the two numbers.'
+	},
+	trend: {
+		name: 'Change at the same effort',
+		sum: 'A straight line of least squares through your speeds, with the range in which it lies four times in five.',
+		people: 'You alone. It is the line of every textbook.',
+		holds:
+			'Five outings or more over 21 days or more, on a treadmill, level, not hot, with comfortable talk. It takes for granted that days waver about one line.',
+		error: 'Its own range. Where that has zero in it, no change is called.'
+	},
+	weeksAmount: {
+		name: 'The week’s amount',
+		sum: 'Effort times minutes, added up over the week.',
+		people: 'None: it is a sum of what you told. 874 new runners stand behind the note on growth.',
+		holds: 'Only where an effort was told. It says nothing about what is good for you.',
+		error: 'People rate the same effort up to a step apart.'
+	}
+};
 
 export const formulaWords: Readonly<Record<FormulaId, FormulaWords>> = {
 	maximumByAge: {

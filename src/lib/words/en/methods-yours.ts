@@ -14,19 +14,21 @@ export const yours = {
 	effortDoubt: 'People rate the same effort up to a step apart. The line decides.',
 	maximumTitle: 'Your maximum pulse',
 	maximum: {
-		age: (age: number, maximum: string, spread: string) =>
-			`208 − 0.7 × ${age} = ${maximum}. Doubt: ${spread} beats either way.`,
-		'supervised-test': (_age: number, maximum: string, spread: string) =>
+		age: (sum: string, maximum: string, spread: string) =>
+			`${sum} = ${maximum}. Doubt: ${spread} beats either way.`,
+		'supervised-test': (_sum: string, maximum: string, spread: string) =>
 			`From your supervised test: ${maximum}. Doubt: ${spread} beats either way.`,
-		'age-and-highest-seen': (_age: number, maximum: string, spread: string) =>
+		'age-and-highest-seen': (_sum: string, maximum: string, spread: string) =>
 			`From your age and the highest pulse that you reached: ${maximum}. Doubt: ${spread} beats either way.`
 	},
+	maximumSum: (beginsAt: number, perYear: string, age: number) =>
+		`${beginsAt} − ${perYear} × ${age}`,
 	doubtMeans: 'A doubt is such that two people in three lie within it, and one in three outside.',
 	restingTitle: 'Your resting pulse',
-	resting: (mornings: number, resting: string, spread: string) =>
+	resting: (mornings: number, resting: string, spread: string, ofOne: number) =>
 		mornings === 1
 			? `One morning: ${resting}. Doubt: ${spread} beats.`
-			: `The mean of ${mornings} mornings: ${resting}. Doubt: 3 ÷ √${mornings} = ${spread} beats.`,
+			: `The mean of ${mornings} mornings: ${resting}. Doubt: ${ofOne} ÷ √${mornings} = ${spread} beats.`,
 	reserveTitle: 'Your reserve',
 	reserve: (maximum: string, resting: string, reserve: string) =>
 		`Maximum less resting: ${maximum} − ${resting} = ${reserve}.`,

@@ -7,8 +7,8 @@ export const methods = {
 	order:
 		'Talk first, then how it feels, then the pulse, then the speed. When they disagree, the one that says “easier” wins.',
 	maximumTitle: 'Maximum pulse',
-	maximum: [
-		'208 minus 0.7 times age (Tanaka 2001), with a spread of 11.4 beats, the error found in adults who were not active (Sarzynski 2013).',
+	maximum: (beginsAt: number, perYear: string, spread: string) => [
+		`${beginsAt} minus ${perYear} times age (Tanaka 2001), with a spread of ${spread} beats, the error found in adults who were not active (Sarzynski 2013).`,
 		'A maximum from a supervised test replaces it. Never try to find your maximum by yourself.'
 	],
 	compareCaption:
@@ -38,18 +38,32 @@ export const methods = {
 	targetsCaption: 'Shares of reserve and effort, before screening narrows them',
 	targetColumns: { phase: 'Part', reserve: '% of reserve', effort: 'Effort, of 10' },
 	speedTitle: 'Speed',
-	speed:
-		'Oxygen cost by gait, not by speed: walking 0.1 × speed + 1.8 × speed × incline + 3.5. Running 0.2 × speed + 0.9 × speed × incline + 3.5. Both in mL/kg/min, with speed in m/min (ACSM). The equation is off by about 7 %, a speed worked out from it by 15 to 20 %. We name a speed only when your fitness was measured.',
+	speedLead: 'Oxygen cost goes by gait, not by speed.',
+	speedOf: {
+		walk: (level: string, climb: string, rest: string) =>
+			`Walking: ${level} × speed + ${climb} × speed × incline + ${rest}.`,
+		run: (level: string, climb: string, rest: string) =>
+			`Running: ${level} × speed + ${climb} × speed × incline + ${rest}.`
+	},
+	speedError: (uptake: string, low: string, high: string) =>
+		`Both in mL/kg/min, with speed in m/min (ACSM). The equation is off by about ${uptake}, a speed worked out from it by ${low} to ${high}. We name a speed only when your fitness was measured.`,
 	ceilingTitle: 'Your talking pulse',
-	ceiling:
-		'It begins where 14 adults who were not active last talked with ease: about 70 % of the reserve, with a spread of 14 (Foster 2009). Each talk answer with a measured pulse, after half a minute of reading aloud, moves it, and an answer of eight weeks ago counts half. The sums are our own. They were checked on 2,000 invented runners, not on people. It raises no band.',
+	ceiling: (people: number, share: string, spread: string, weeks: number) =>
+		`It begins where ${people} adults who were not active last talked with ease: about ${share} of the reserve, with a spread of ${spread} (Foster 2009). Each talk answer with a measured pulse, after half a minute of reading aloud, moves it, and an answer of ${weeks} weeks ago counts half. The sums are our own. They were checked on invented runners, not on people. It raises no band.`,
+	accuracyTitle: 'How far off a number can be',
+	accuracyLead:
+		'For one person. Two people in three lie within the number that is shown, and one in three outside. Where it says “not known”, nobody has measured it for people like you.',
+	accuracyCaption: 'Error of each number for one person',
+	accuracyColumns: { what: 'Number', error: 'Off by', people: 'Measured on', source: 'Error from' },
+	accuracyUnknown: 'not known',
+	accuracyOwn: 'our own working out, or from memory',
 	unknownTitle: 'What the app does not know',
-	unknown: [
-		'Your true maximum. One in three people who are not active is more than 11 beats away from the estimate.',
+	unknown: (beats: number, talkers: number) => [
+		`Your true maximum. One in three people who are not active is more than ${beats} beats away from the estimate.`,
 		'How you feel today. Heat, poor sleep, coffee, illness and stress raise the pulse at the same effort.',
 		'Medicines that you did not tell it about. Some change the pulse: then we show none.',
 		'Whether your answers are right, and whether something is wrong that you cannot feel. No form can find an illness.',
-		'Whether you are like the people who were measured. Most were healthy, many were young, and many were men. The talk test was tried with 14 adults who were not active.',
+		`Whether you are like the people who were measured. Most were healthy, many were young, and many were men. The talk test was tried with ${talkers} adults who were not active.`,
 		'How a beginner’s pulse moves when runs and walks take turns. No model of it was ever checked on beginners, so the curve is a picture.',
 		'Whether a treadmill shows its true speed, or a strap its true pulse. A hand on the rail makes every speed too high.',
 		'Whether running by these bands keeps anybody from getting hurt. Nobody has studied that.'
