@@ -64,7 +64,7 @@ test('six guesses say whether they get closer, with a picture and its table; all
 		.first()
 		.click();
 	await expect(page.locator('tbody tr')).toHaveCount(5);
-	await send(page, 'Remove all my guesses');
+	await send(page, 'Remove all guesses made here');
 	await expect(page.locator('tbody tr')).toHaveCount(0);
 	expect((await (await phone.get('/account/export')).json()).guesses).toEqual([]);
 });
