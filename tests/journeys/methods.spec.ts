@@ -31,7 +31,7 @@ test('the table of errors has every number that a reader sees, known or not', as
 	const rows = page.locator('.errors tbody tr');
 	const shown = Object.values(all).filter(({ use }) => ['band', 'speed', 'expected'].includes(use));
 	await expect(rows).toHaveCount(shown.length);
-	await expect(rows.filter({ hasText: 'not known' })).toHaveCount(
+	await expect(rows.filter({ hasText: 'no one number' })).toHaveCount(
 		shown.filter(({ error }) => error === null).length
 	);
 	// Sarzynski 2013 (abstract): the error of Tanaka's equation in 762 adults who were not active.

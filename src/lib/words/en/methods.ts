@@ -52,11 +52,13 @@ export const methods = {
 		`It begins where ${people} adults who were not active last talked with ease: about ${share} of the reserve, with a spread of ${spread} (Foster 2009). Each talk answer with a measured pulse, after half a minute of reading aloud, moves it, and an answer of ${weeks} weeks ago counts half. The sums are our own. They were checked on invented runners, not on people. It raises no band.`,
 	accuracyTitle: 'How far off a number can be',
 	accuracyLead:
-		'For one person. Two people in three lie within the number that is shown, and one in three outside. Where it says “not known”, nobody has measured it for people like you.',
+		'For one person. Two people in three lie within the number that is shown, and one in three outside. Where it says “no one number”, the words beside it tell what is known.',
 	accuracyCaption: 'Error of each number for one person',
-	accuracyColumns: { what: 'Number', error: 'Off by', people: 'Measured on', source: 'Error from' },
-	accuracyUnknown: 'not known',
-	accuracyOwn: 'our own working out, or from memory',
+	accuracyColumns: { what: 'Number', error: 'Off by, and how that is known' },
+	accuracyUnknown: 'no one number',
+	accuracyPeople: 'Measured on:',
+	accuracySource: 'The error is from:',
+	accuracyOwn: 'our own working out, or memory',
 	unknownTitle: 'What the app does not know',
 	unknown: (beats: number, talkers: number) => [
 		`Your true maximum. One in three people who are not active is more than ${beats} beats away from the estimate.`,

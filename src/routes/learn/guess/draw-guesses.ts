@@ -39,7 +39,8 @@ export function drawGuesses(canvas: HTMLCanvasElement, drawn: GuessesDrawn): () 
 function make(canvas: HTMLCanvasElement, { off, axis, tries }: GuessesDrawn): Chart {
 	const colour = pageColours(canvas);
 	const text = { color: colour('--muted'), font: { family: colour('--plain'), size: 14 } };
-	const furthest = Math.max(5, ...off.map(Math.abs));
+	// Even, so that the middle is one of the lines.
+	const furthest = 2 * Math.ceil(Math.max(4, ...off.map(Math.abs)) / 2);
 	return new Chart(canvas, {
 		type: 'line',
 		data: {
@@ -65,10 +66,10 @@ function make(canvas: HTMLCanvasElement, { off, axis, tries }: GuessesDrawn): Ch
 					grid: { display: false }
 				},
 				y: {
-					suggestedMin: -furthest,
-					suggestedMax: furthest,
+					min: -furthest,
+					max: furthest,
 					title: { display: true, text: axis, ...text },
-					ticks: { ...text, precision: 0 },
+					ticks: { ...text, stepSize: furthest / 2 },
 					grid: {
 						color: ({ tick }) => colour(tick.value === 0 ? '--ink' : '--line'),
 						lineWidth: ({ tick }) => (tick.value === 0 ? 2 : 1)
