@@ -6,9 +6,11 @@ import { START_SHARE, courseSteps } from './course-steps.ts';
 /** What the pulse is expected to do in one week of a programme, in shares of the reserve. */
 export interface WeekPulse {
 	readonly number: number;
-	/** Of how many runners; each has a curve for every outing of the week. */
+	/** Of how many runners the medians are; each has a curve for every outing of the week. */
 	readonly runners: number;
-	/** Their medians: the highest of the week, and the mean over all its outings. Null without any. */
+	/** Of how many there is no estimate, as a run of the week asks for more than can be reckoned with. */
+	readonly withoutEstimate: number;
+	/** The highest of the week, and the mean over all its outings. Null without any. */
 	readonly peakShare: number | null;
 	readonly meanShare: number | null;
 }
@@ -28,6 +30,7 @@ export function programmeTable(
 		return {
 			number: week.number,
 			runners: each.length,
+			withoutEstimate: known.length - each.length,
 			peakShare: median(each.map(({ peakShare }) => peakShare)),
 			meanShare: median(each.map(({ meanShare }) => meanShare))
 		};

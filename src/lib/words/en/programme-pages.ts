@@ -22,6 +22,8 @@ export const programmePage = {
 		percent === 0 ? 'as much as the week before' : `${percent} % more than the week before`,
 	pulseLine: (mean: string, highest: string) =>
 		`expected mean ${mean} %, highest ${highest} % of reserve`,
+	noEstimate: (runners: number) =>
+		`no estimate: it asks more of ${runners === 1 ? 'the one runner' : `all ${runners} runners`} than can be reckoned with`,
 	noCurve:
 		'No mean or highest can be drawn yet. It takes runners who may go out and have a resting pulse here.'
 };

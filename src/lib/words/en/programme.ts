@@ -74,7 +74,13 @@ export const programme = {
 		none: 'none',
 		firstRuns: 'the first runs',
 		illustration: (runners: number) =>
-			`Mean and highest are an illustration, for the middle of ${runners === 1 ? 'one runner' : `${runners} runners`}.`
+			`Mean and highest are an illustration, for the middle of ${runners === 1 ? 'one runner' : `${runners} runners`}.`,
+		noEstimate: 'no estimate',
+		ofRunners: 'Of how many',
+		someOf: (runners: number, all: number) => `${runners} of ${all}`,
+		ofSome: (runners: number, all: number) => `(middle of ${runners} of ${all} runners)`,
+		illustrationOfSome:
+			'Mean and highest are an illustration. In some weeks a run asks more of some runners than can be reckoned with. They have no estimate there, so the middle is that of the others: it looks easier than the week is for the whole group.'
 	},
 	evidence: {
 		title: 'What is known about growing slowly',

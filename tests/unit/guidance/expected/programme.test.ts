@@ -54,6 +54,7 @@ describe('the weeks of a programme', () => {
 		expect(programmeTable(weeks, [none])[0]).toEqual({
 			number: 1,
 			runners: 0,
+			withoutEstimate: 0,
 			peakShare: null,
 			meanShare: null
 		});
@@ -90,6 +91,26 @@ describe('the weeks of a programme', () => {
 		expect(last(settling)).toBeCloseTo(last(courseWith(30)) ?? 0, 12);
 		expect(last(settled)).toBeCloseTo(last(courseWith(30)) ?? 0, 12);
 		expect(last(settling)).toBeGreaterThan(last(walker) ?? 1);
+	});
+
+	// The slowest run, 5.0 km/h, costs 20.2 mL/kg/min (ACSM): more than 18, and a walk does not.
+	test('say of how many they are: a run that asks too much of somebody has no number of theirs', () => {
+		const [weak, strong] = [courseWith(18), courseWith(40)];
+		const settlingIn = weeksOf({ ...plainWishes, settlingIn: true });
+		const rows = programmeTable(settlingIn, [weak, strong, none]);
+		const ofStrong = programmeTable(settlingIn, [strong]);
+		for (const [nth, week] of settlingIn.entries()) {
+			const isWalk = week.runningSeconds === 0;
+			expect([rows[nth]?.runners, rows[nth]?.withoutEstimate]).toEqual(isWalk ? [2, 0] : [1, 1]);
+			if (!isWalk) expect(rows[nth]?.peakShare).toBe(ofStrong[nth]?.peakShare);
+		}
+		expect(settlingIn.some(({ runningSeconds }) => runningSeconds === 0)).toBe(true);
+		expect(programmeTable(settlingIn, [weak]).at(-1)).toMatchObject({
+			runners: 0,
+			withoutEstimate: 1,
+			peakShare: null,
+			meanShare: null
+		});
 	});
 
 	test('of a group have the median', () => {

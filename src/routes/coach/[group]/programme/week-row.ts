@@ -7,7 +7,8 @@ export interface WeekRow {
 	readonly runningSeconds: number;
 	readonly longestRunSeconds: number;
 	readonly growth: number | null;
-	/** Medians of the group, in shares of the reserve; null without any. */
+	/** Medians of so many of the group, in shares of the reserve; null without any. */
+	readonly runners: number;
 	readonly meanShare: number | null;
 	readonly peakShare: number | null;
 	/** The last outing of the week, which has its longest run. */
@@ -16,6 +17,8 @@ export interface WeekRow {
 
 export interface WeekRows {
 	readonly rows: readonly WeekRow[];
-	/** Of how many runners the expected pulse is. */
+	/** How many runners have a curve, in those weeks that ask for no more than can be reckoned with. */
 	readonly runners: number;
+	/** False where a week has an estimate of some of them only: then each week says of how many. */
+	readonly isOfAll: boolean;
 }

@@ -13,13 +13,15 @@ export function weekRows(
 		seen.map(({ course }) => course)
 	);
 	return {
-		runners: Math.max(0, ...pulses.map(({ runners }) => runners)),
+		runners: seen.filter(({ course }) => course.kind === 'course').length,
+		isOfAll: pulses.every(({ withoutEstimate }) => withoutEstimate === 0),
 		rows: weeks.map((week, nth) => ({
 			number: week.number,
 			isSettlingIn: week.kind === 'settling-in',
 			runningSeconds: week.runningSeconds,
 			longestRunSeconds: week.longestRunSeconds,
 			growth: week.growth,
+			runners: pulses[nth]?.runners ?? 0,
 			meanShare: pulses[nth]?.meanShare ?? null,
 			peakShare: pulses[nth]?.peakShare ?? null,
 			last: week.outings.at(-1)?.outing ?? null
