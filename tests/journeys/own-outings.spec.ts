@@ -81,7 +81,11 @@ test('whoever joins late and settled in begins with short runs, in every way to 
 	await become(page, late);
 	await page.goto('/bands');
 	await expect(page.getByText('Runs last 45 s at most for now')).toBeVisible();
+	// Growing on by half a week, and no jump after some weeks.
 	await house.reopen({ daysAhead: 56 });
+	await page.goto('/bands');
+	await expect(page.getByText('Runs last 5 min 40 s at most for now')).toBeVisible();
+	await house.reopen({ daysAhead: 126 });
 	await page.goto('/bands');
 	await expect(page.getByRole('heading', { name: 'Steady run' })).toBeVisible();
 	await expect(page.getByText('at most for now')).toHaveCount(0);

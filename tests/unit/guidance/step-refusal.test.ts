@@ -37,7 +37,7 @@ describe('another step of the programme', () => {
 		expect(stepRefusal(state(starting, settled), walk, runOf(30))).toBe(null);
 		expect(stepRefusal(state(starting, settled), runOf(30), runOf(31))).toBe('runs-too-long');
 		expect(stepRefusal(state(starting, settled), runOf(90), runOf(60))).toBe(null);
-		const later = settled.map((days) => days + 42);
+		const later = settled.map((days) => days + 112);
 		expect(stepRefusal(state(starting, later), runOf(30), runOf(1200))).toBe(null);
 	});
 
