@@ -101,8 +101,8 @@ const readable = (page: string) =>
 		.replace(/<link[^>]*>/g, ' ')
 		.replaceAll(drawn, ' ');
 
-/** Expected shares of the reserve of the whole group, 0 to 100: any number may stand there. */
-const groupShares = /\/outings\/[\w-]+$/;
+/** Expected shares of the reserve of the group or a runner, 0 to 100: any number may stand there. */
+const groupShares = /\/outings\/[\w-]+(\?runner=.*)?$/;
 
 const UNITS = { speedUnits: 'km/h', paceUnits: 'min/km' };
 
@@ -152,7 +152,10 @@ const addresses: Readonly<Record<string, (at: Place) => readonly string[]>> = {
 			(which) => `${at.lantern.path}/cues${which}`
 		),
 	'/coach/[group]/outings': ofGroup('/outings'),
-	'/coach/[group]/outings/[outing]': (at) => [at.outing],
+	'/coach/[group]/outings/[outing]': (at) => [
+		at.outing,
+		...at.members.map((id) => `${at.outing}?runner=${id}`)
+	],
 	'/coach/[group]/programme': ofGroup('/programme'),
 	'/coach/[group]/programme/new': ofGroup('/programme/new'),
 	'/coach/[group]/settings': ofGroup('/settings')

@@ -206,6 +206,10 @@ test.describe('without script', () => {
 		await expect(second.getByRole('alert')).toContainText('Odile Marr kept another version');
 		await expect(second.getByRole('row', { name: /1:05.*0:45.*differs/ })).toBeVisible();
 		await expect(lengths(second).nth(1)).toHaveValue('1:05');
+		// Whatever is pressed meanwhile: nobody goes over another's version unseen.
+		await second.getByRole('button', { name: 'Down: Phase 2: steady run' }).click();
+		await expect(second.getByRole('alert')).toContainText('Odile Marr kept another version');
+		await second.getByRole('button', { name: 'Up: Phase 3: steady run' }).click();
 		await second.getByRole('button', { name: 'Keep mine as another outing' }).click();
 		await expect(second.getByRole('heading', { level: 1 })).toHaveText('Outing 1, copy');
 		await expect(lengths(second).nth(1)).toHaveValue('1:05');

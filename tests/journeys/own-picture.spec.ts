@@ -34,6 +34,7 @@ test('whoever goes by pulse sees the own pulse through an outing, in beats, whil
 	expect(bpm).toBeGreaterThan(100);
 	expect(bpm).toBeLessThan(184);
 	await expect(page.getByText(/^On the average: about \d+ beats/)).toBeVisible();
+	await expect(page.getByText(/^By intensity: .*moderate \d+ (min|s)/)).toBeVisible();
 	await expect(page.getByText('Your runs are expected to stay inside your band')).toBeVisible();
 
 	const before = await highest.textContent();

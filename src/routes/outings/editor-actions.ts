@@ -27,13 +27,15 @@ type Asked = Pick<RequestEvent, 'request'>;
 export const editorActions = {
 	async save({ request }: Asked, editing: Editing) {
 		const { database, holder, planId, now, base } = editing;
-		const { draft, revision } = await read(request, editing);
-		if (draft.issues.length > 0) return fail(400, { draft, revision, meanwhile: null });
+		const { draft, revision, wasTold, chosen } = await read(request, editing);
+		if (draft.issues.length > 0) {
+			return fail(400, { draft, ...(await toldAgain(editing, revision, wasTold)) });
+		}
 		const { outing } = draft;
 		const saved = await outingPlans.save(database, holder, planId, { outing, revision }, now);
 		switch (saved.kind) {
 			case 'saved':
-				redirect(303, `${base}/${planId}?kept`);
+				redirect(303, `${base}/${planId}?kept${chosen ? `&runner=${chosen}` : ''}`);
 				break;
 			case 'changed-meanwhile':
 				return fail(409, { draft, ...meanwhileOf(saved.theirs, editing) });
@@ -43,19 +45,27 @@ export const editorActions = {
 	},
 	/** A button of the form without script: the form comes back changed, and nothing is kept. */
 	async press({ request }: Asked, editing: Editing) {
-		const { draft, revision, pressed } = await read(request, editing);
+		const { draft, revision, pressed, wasTold } = await read(request, editing);
 		if (pressed === null) return notFound();
+		const told = await toldAgain(editing, revision, wasTold);
 		const wrong = draft.issues.filter((issue) => isInField(issue) && !goesWith(issue, pressed));
 		if (wrong.length > 0) {
-			return fail(400, { draft: { ...draft, issues: wrong }, revision, meanwhile: null });
+			return fail(400, { draft: { ...draft, issues: wrong }, ...told });
 		}
 		const outing = pressedOr404(draft.outing, pressed);
-		return { draft: { outing, issues: [], values: {} }, revision, meanwhile: null };
+		return { draft: { outing, issues: [], values: {} }, ...told };
+	},
+	/** The form as it was sent: something else on its page is changed. */
+	async comeBack({ request }: Asked, editing: Editing) {
+		const { draft, revision, wasTold, chosen } = await read(request, editing);
+		return { draft, ...(await toldAgain(editing, revision, wasTold)), chosen };
 	},
 	async keepBoth({ request }: Asked, editing: Editing) {
 		const { database, holder, now, base } = editing;
-		const { draft, revision } = await read(request, editing);
-		if (draft.issues.length > 0) return fail(400, { draft, revision, meanwhile: null });
+		const { draft, revision, wasTold } = await read(request, editing);
+		if (draft.issues.length > 0) {
+			return fail(400, { draft, ...(await toldAgain(editing, revision, wasTold)) });
+		}
 		const outing = { ...draft.outing, name: copyName(draft.outing.name) };
 		const made = await outingPlans.create(database, holder, outing, now);
 		redirect(303, made.kind === 'created' ? `${base}/${made.id}` : `${base}?full`);
@@ -80,12 +90,22 @@ async function read(request: Request, { unit, alsoWrong }: Editing) {
 	const form = await request.formData();
 	const { outing, issues, values } = readOuting(form, unit);
 	const revision = Number(form.get('revision'));
-	const pressed = form.get('press');
+	const [pressed, chosen] = [form.get('press'), form.get('runner')];
 	return {
 		draft: { outing, issues: issues.length > 0 ? issues : alsoWrong(outing), values },
 		revision: Number.isInteger(revision) ? revision : 0,
-		pressed: typeof pressed === 'string' ? pressFrom(pressed) : null
+		pressed: typeof pressed === 'string' ? pressFrom(pressed) : null,
+		wasTold: form.has('told'),
+		/** Whose picture stands beside it. */
+		chosen: typeof chosen === 'string' && /^[\w-]{1,60}$/.test(chosen) ? chosen : null
 	};
+}
+
+/** Who was told of another version sees it until they choose: nobody goes over it unseen. */
+async function toldAgain(editing: Editing, revision: number, wasTold: boolean) {
+	const { database, holder, planId } = editing;
+	const theirs = wasTold && (await outingPlans.find(database, holder, planId));
+	return theirs ? meanwhileOf(theirs, editing) : { revision, meanwhile: null };
 }
 
 function meanwhileOf(

@@ -144,6 +144,7 @@ export const deskWalls: Walls = {
 		page: leads(),
 		'?/save': leads({ sends: () => outing }),
 		'?/press': leads({ sends: () => ({ ...outing, press: 'remove 0' }), onlyReads: true }),
+		'?/draw': leads({ sends: ({ member }) => ({ ...outing, runner: member }), onlyReads: true }),
 		'?/keepBoth': leads({ sends: () => outing }),
 		'?/bringBack': leads({ sends: () => ({ id: '1' }) }),
 		// The day before is one of the programme's, or may be.

@@ -1,5 +1,5 @@
 import type { Course, NoCourse } from '$lib/guidance/expected/course.ts';
-import { expectedOuting, type Expected } from '$lib/guidance/expected/expected-outing.ts';
+import type { Expected } from '$lib/guidance/expected/expected-outing.ts';
 import { groupOuting } from '$lib/guidance/expected/group-outing.ts';
 import { phasesOf, type Outing } from '$lib/outing/outing.ts';
 import { phaseTargets } from '$lib/outing/phase.ts';
@@ -41,13 +41,7 @@ export const percentOfReserve: Scale = { rest: 0, maximum: 100 };
 
 const percent = (share: number) => share * 100;
 
-/** One runner: the expected course, and one spread about it; null where none is drawn. */
-export function drawnOfRunner(course: Course | NoCourse, outing: Outing): Drawn | null {
-	const expected = expectedOuting(course, outing, OF_RUNNER_SECONDS);
-	return expected.kind === 'expected' ? drawnOfExpected(expected, percentOfReserve) : null;
-}
-
-/** The same on any scale. */
+/** One runner: the expected course, and one spread about it. */
 export function drawnOfExpected(expected: Expected, { rest, maximum }: Scale): Drawn {
 	const level = (share: number) => rest + share * (maximum - rest);
 	return {

@@ -1,4 +1,4 @@
-import type { Intensity } from '$lib/physiology/intensity.ts';
+import { intensityNames } from './intensities.ts';
 
 export const methods = {
 	title: 'Where the numbers come from',
@@ -19,13 +19,7 @@ export const methods = {
 		'Reserve is maximum minus resting pulse. A target is resting plus a share of the reserve (Karvonen 1957). Its spread combines both: the closer to the maximum, the more the maximum’s doubt counts.',
 	classesTitle: 'Classes of intensity',
 	classesCaption: 'Each begins at its first number (Garber 2011)',
-	classes: {
-		'very-light': 'very light',
-		light: 'light',
-		moderate: 'moderate',
-		vigorous: 'vigorous',
-		'near-maximal': 'near-maximal'
-	} satisfies Record<Intensity, string>,
+	classes: intensityNames,
 	classColumns: {
 		name: 'Class',
 		reserve: '% of reserve',

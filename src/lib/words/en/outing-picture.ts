@@ -1,3 +1,4 @@
+import { intensityLine } from './intensities.ts';
 import { spokenLength } from './outings.ts';
 
 const of = (misfits: number, runners: number) => `${misfits} of ${runners}`;
@@ -23,7 +24,7 @@ export const outingPicture = {
 	fitsAll: 'Every run and walk fits everybody who can be drawn.',
 	tooMuch: (count: number, runners: number) =>
 		`For ${of(count, runners)} a part asks for more than can be reckoned with, so there is no estimate. Begin with runs of 20 to 30 s, and slower.`,
-	tooMuchFor:
+	tooMuchForThisRunner:
 		'A part asks for more than can be reckoned with for this runner, so there is no estimate. Begin with runs of 20 to 30 s, and slower.',
 	change: {
 		'run-too-long': (n: number, misfits: number, runners: number, fits: number | null) =>
@@ -37,6 +38,32 @@ export const outingPicture = {
 		'walk-too-fast': (n: number, misfits: number, runners: number, _: number | null) =>
 			`Phase ${n}: for ${of(misfits, runners)} this walk is faster than their band allows.`
 	},
+	/** Of one runner, to their coach. */
+	said: {
+		peak: (percent: number, spread: number, at: string) =>
+			`Highest: about ${percent} % of reserve at ${at}, give or take ${spread}.`,
+		mean: (percent: number, spread: number) =>
+			`On the average: about ${percent} % of reserve, give or take ${spread}.`,
+		intensity: intensityLine,
+		longest: {
+			seconds: (seconds: number) =>
+				`Longest run that is expected to stay inside their band: ${spokenLength(seconds)}.`,
+			'no-limit': 'Their runs are expected to stay inside their band, however long they are.',
+			none: 'Longest run inside their band: none. Their pulse is still up when a run begins. Walk longer before it.'
+		},
+		recovery: {
+			seconds: (seconds: number) =>
+				`Shortest walk that brings them back down after a run: ${spokenLength(seconds)}.`,
+			ready: 'They are back down before every walk between is over.',
+			never:
+				'Shortest walk that brings them back down: never. One of the walks between is too fast to recover in. Walk slower.'
+		},
+		overTop:
+			'More is expected here than is open to them for now. Make the runs shorter, or walk longer between them.'
+	},
+	ofGroup: 'In the whole group',
+	empty: 'The expected pulse stands here once there is a phase.',
+	notNow: 'It could not be drawn just now. Your outing stands as it is; try again.',
 	table: 'The same as a table',
 	caption: 'Expected at the end of each phase, in % of reserve',
 	phase: 'Phase',

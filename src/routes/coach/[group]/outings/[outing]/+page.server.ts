@@ -62,6 +62,13 @@ export const actions: Actions = {
 	save: async (event) => editorActions.save(event, await editing(event)),
 	press: async (event) => editorActions.press(event, await editing(event)),
 	keepBoth: async (event) => editorActions.keepBoth(event, await editing(event)),
+	/** The picture of another runner, with the form as it was sent: nothing is kept. */
+	draw: async (event) => {
+		const { house, coach, group, now } = await need(event);
+		const back = await editorActions.comeBack(event, await editing(event));
+		const seen = (await memberBands.list(house, coach, group.id, now)) ?? notFound();
+		return { ...back, picture: pictureOf(seen, back.chosen) };
+	},
 	bringBack: async (event) => editorActions.bringBack(event, await editing(event)),
 	plan: async (event) => {
 		const { database, coach, group, plan, today } = await need(event);
