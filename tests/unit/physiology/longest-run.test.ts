@@ -4,18 +4,7 @@ import { longestRun, longestRunInCycle } from '$lib/physiology/longest-run.ts';
 import { pulseAfter } from '$lib/physiology/pulse-kinetics.ts';
 import { expectedPeak } from '$lib/physiology/pulse-response.ts';
 import { steadyCycle } from '$lib/physiology/steady-cycle.ts';
-
-/** The time at which a rising function passes a level, by halving: no formula involved. */
-function bisected(rising: (seconds: number) => number, level: number): number {
-	let low = 0;
-	let high = 20_000;
-	for (let halving = 0; halving < 80; halving++) {
-		const middle = (low + high) / 2;
-		if (rising(middle) < level) low = middle;
-		else high = middle;
-	}
-	return low;
-}
+import { bisected } from './bisected.ts';
 
 describe('longest run under an edge', () => {
 	it('is none above the edge, whatever the run', () => {
