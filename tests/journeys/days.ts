@@ -36,3 +36,16 @@ export function written(day: string): string {
 	const format = new Intl.DateTimeFormat('en-GB', { dateStyle: 'long', timeZone: 'UTC' });
 	return format.format(new Date(`${day}T00:00:00Z`));
 }
+
+/** The next day, from a day on, on which the clocks of a zone change. */
+export function clockChangeIn(zone: string, from: string): string {
+	const offset = (day: string) =>
+		new Intl.DateTimeFormat('en-GB', { timeZone: zone, timeZoneName: 'longOffset' })
+			.formatToParts(Date.parse(`${day}T00:00:00Z`))
+			.find(({ type }) => type === 'timeZoneName')?.value;
+	for (let days = 0; days < 366; days++) {
+		const day = plusDays(from, days);
+		if (offset(day) !== offset(plusDays(day, 1))) return day;
+	}
+	throw new Error(`the clocks of ${zone} do not change`);
+}

@@ -100,6 +100,53 @@ test('built by mouse: a phase is dragged, a length is dragged, and both are undo
 	await expect(lengths(page).nth(1)).toHaveValue('0:50');
 });
 
+test('built from nothing by mouse: phases, a repeat, a band, a speed, an incline and words, kept whole', async ({
+	page,
+	lantern
+}) => {
+	const path = await begin(page, lantern);
+	const remove = page.getByRole('button', { name: /^Remove: Phase 1: / });
+	for (let left = await lengths(page).count(); left > 0; left--) {
+		await remove.click();
+		await expect(lengths(page)).toHaveCount(left - 1);
+	}
+	await expect(page.getByText('The expected pulse stands here once')).toBeVisible();
+	await page.getByRole('button', { name: 'Keep', exact: true }).last().click();
+	await expect(page.getByRole('alert')).toContainText('Add a phase: there is none yet.');
+
+	for (const kind of ['Warm-up walk', 'Steady run', 'Cool-down walk', 'Recovery walk']) {
+		await page.getByRole('button', { name: kind, exact: true }).click();
+	}
+	const built = ['Warm-up walk', 'Steady run', 'Recovery walk', 'Cool-down walk'];
+	expect(await kinds(page)).toEqual(built);
+	await page.locator('summary').nth(1).click();
+	await page.getByLabel('Band from, % of reserve').nth(1).fill('50');
+	await page.getByLabel('to, %').nth(1).fill('58');
+	await page.getByLabel('Speed, km/h').nth(1).fill('6,5');
+	await page.getByLabel('Incline, %').nth(1).fill('1');
+	await page.getByLabel('Words as it begins').nth(1).fill('Easy as you go');
+	// A run is repeated with the walk after it.
+	await page.getByRole('button', { name: 'Repeat: Phase 2: steady run' }).click();
+	await times(page).fill('3');
+	await expect(total(page, 'In all')).toHaveText('20:00');
+	await expect(total(page, 'Running')).toHaveText('1:30');
+	await page.getByRole('button', { name: 'Keep', exact: true }).last().click();
+	await expect(status(page, 'Kept.')).toBeVisible();
+
+	await open(page, path);
+	expect(await kinds(page)).toEqual(built);
+	await expect(times(page)).toHaveValue('3');
+	for (const [label, typed] of [
+		['Band from, % of reserve', '50'],
+		['to, %', '58'],
+		['Speed, km/h', '6.5'],
+		['Incline, %', '1'],
+		['Words as it begins', 'Easy as you go']
+	] as const) {
+		await expect(page.getByLabel(label).nth(1)).toHaveValue(typed);
+	}
+});
+
 test('built by keyboard alone', async ({ page, lantern }) => {
 	const path = await begin(page, lantern);
 	await page.getByLabel('Name', { exact: true }).fill('Outing 7: 1:10');
@@ -157,10 +204,21 @@ test.describe('on a phone', () => {
 		for (const step of [20, 80, 140, 200, 260]) await touch('touchMove', x, y + step);
 		await touch('touchEnd');
 		await expect(lengths(page).nth(1)).toHaveValue('0:40');
+
+		// And a finger on a length drags the length.
+		const slider = page.getByLabel('Length of phase 1', { exact: true });
+		await slider.evaluate((it) => it.scrollIntoView({ block: 'center' }));
+		const at = await middle(slider);
+		await touch('touchStart', at.x, at.y);
+		for (const step of [10, 30, 60]) await touch('touchMove', at.x + step, at.y);
+		await touch('touchEnd');
+		await expect(lengths(page).first()).not.toHaveValue('7:00');
+		const dragged = await lengths(page).first().inputValue();
 		await page.getByRole('button', { name: 'Keep', exact: true }).last().click();
 		await expect(status(page, 'Kept.')).toBeVisible();
 		await open(page, path);
 		await expect(lengths(page).nth(1)).toHaveValue('0:40');
+		await expect(lengths(page).first()).toHaveValue(dragged);
 		const overflows = () => page.evaluate(() => document.documentElement.scrollWidth > innerWidth);
 		expect(await overflows()).toBe(false);
 	});
@@ -271,7 +329,7 @@ test('what cannot be is told at its field, and what was typed stays', async ({ p
 	await expect(page.getByRole('alert')).toContainText('Give it a name.');
 });
 
-test('forged forms: 500 phases, a place that is not there, another group, no group', async ({
+test('forged forms: 0 s, 10 h, 500 phases, a place that is not there, another group, no group', async ({
 	lantern,
 	stranger
 }) => {
@@ -292,6 +350,16 @@ test('forged forms: 500 phases, a place that is not there, another group, no gro
 		'parts-0-kind': 'steady-run',
 		'parts-0-seconds': '1:00'
 	};
+	for (const [typed, told] of [
+		['0:00', 'A phase lasts 5 seconds at least'],
+		['10:00:00', 'A phase lasts 2 hours at most'],
+		['600:00', 'A phase lasts 2 hours at most'],
+		['-1:00', 'Write minutes and seconds']
+	] as const) {
+		const answer = await lantern.coach.send(`${path}?/save`, { ...one, 'parts-0-seconds': typed });
+		expect(answer.status(), typed).toBe(400);
+		expect(await answer.text(), typed).toContain(told);
+	}
 	for (const press of ['remove 7', 'remove 0.3', 'up', 'jump 0', '']) {
 		const answer = await lantern.coach.send(`${path}?/press`, { ...one, press });
 		expect(answer.status(), press).toBe(404);

@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { plusDays, todayIn, written } from './days.ts';
+import { clockChangeIn, plusDays, todayIn, written } from './days.ts';
 import { become, expect, test, type LanternStreet } from './lantern-street.ts';
 import { Phone } from './phone.ts';
 import { leadsTo } from './walk.ts';
@@ -125,6 +125,29 @@ test('without script, with nobody in the group, and with a start in the past', a
 	await page.getByRole('button', { name: 'Keep this programme' }).click();
 	await expect(page.getByText('The programme is kept.')).toBeVisible();
 	await context.close();
+});
+
+test('a programme that crosses a change of the clocks keeps its weekdays, none left out and none twice', async ({
+	page,
+	lantern
+}) => {
+	const today = todayIn('Europe/Dublin');
+	// A Sunday in March or October, and an outing on that very day.
+	const change = clockChangeIn('Europe/Dublin', plusDays(today, 15));
+	const startsOn = plusDays(change, -14);
+	const weekdays = ['7', '3'];
+	const to = await lantern.coach.lead(
+		`${lantern.path}/programme/new?/keep`,
+		wishes({ startsOn, weekdays })
+	);
+	await page.goto(to);
+	const days = Array.from({ length: 16 }, (_, week) => plusDays(startsOn, week * 7));
+	for (const sunday of days) {
+		await expect(dayOf(page, sunday), sunday).toHaveCount(1);
+		await expect(dayOf(page, plusDays(sunday, 3))).toHaveCount(1);
+	}
+	await expect(page.locator('li[id^=d-]')).toHaveCount(32);
+	await expect(dayOf(page, change)).toContainText('Outing 5,');
 });
 
 test('replacing asks first, and whoever is second is told and loses nothing', async ({
