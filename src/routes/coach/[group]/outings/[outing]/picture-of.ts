@@ -1,7 +1,5 @@
 import type { MemberBands } from '$lib/server/member-bands.ts';
 
-export type Picture = ReturnType<typeof pictureOf>;
-
 /**
  * What the picture of an outing needs, and no more: everybody's course without a name and in an order
  * that tells nothing, and the one runner who was chosen.
