@@ -9,6 +9,8 @@ const RUNNERS = 200;
 const PHASES = 40;
 /** A frame of a screen at 60 Hz. Our own limit, no source. */
 const MUST_REACH_MS = 16;
+/** Two frames, for the one in which a hand takes hold. Our own limit, no source. */
+const FIRST_MUST_REACH_MS = 32;
 const MOVES = 150;
 /** As many as the slider of a length has. */
 const STOPS = lengthSteps.length - 1;
@@ -31,16 +33,22 @@ test('dragging a length leaves a frame its time', async ({ page, lantern, house 
 	await page.goto(path);
 	await page.waitForSelector('html[data-ready]');
 	await expect(page.getByRole('img', { name: /Expected pulse/ })).toBeVisible();
+	await page.evaluate(atRest);
 	const slider = page.getByLabel('Length of phase 2', { exact: true });
 	const editor = await framesDuring(page, () => dragged(page, slider));
 
+	const [first, ...later] = busy(editor);
+	if (!first) throw new Error('no frame');
 	console.table([
 		row('a bare slider, for comparison', busy(bare)),
-		row(`a length in ${PHASES} phases, for ${RUNNERS} runners`, busy(editor))
+		row(`a length in ${PHASES} phases, for ${RUNNERS} runners: the first frame`, [first]),
+		row('all frames after it', later)
 	]);
 	console.log(`sorting ${RUNNERS * 161} numbers in this browser: ${sorting.toFixed(1)} ms`);
 	expect(editor.filter(({ tookInput }) => tookInput).length).toBeGreaterThan(MOVES / 2);
-	expect(quantile(busy(editor), 0.95)).toBeLessThan(MUST_REACH_MS);
+	expect(quantile(later, 1)).toBeLessThan(MUST_REACH_MS);
+	// The hand takes hold: the slider is focused, and much of the page's script runs for the first time.
+	expect(first.workMs).toBeLessThan(FIRST_MUST_REACH_MS);
 });
 
 /** Frames in which the hand moved something, and any other that did much. */
@@ -64,6 +72,13 @@ async function dragged(page: Page, slider: Locator): Promise<void> {
 	await page.mouse.up();
 	// What is drawn once the hand is still counts too.
 	await page.waitForTimeout(500);
+}
+
+/** Waits until the page has been at rest ten times. */
+async function atRest(): Promise<void> {
+	for (let rest = 0; rest < 10; rest++) {
+		await new Promise((done) => requestIdleCallback(done));
+	}
 }
 
 function sortMs(length: number): number {
