@@ -197,6 +197,39 @@ test('nobody may run: the programme can be made, and says so', async ({
 	expect(await page.content()).not.toMatch(/Gwen|Tobias|H-|R-|CLEARED/);
 });
 
+test('where a run asks too much of somebody, each week says of how many its mean and highest are', async ({
+	page,
+	lantern,
+	stranger
+}) => {
+	await lantern.join(await stranger(), 'Ines');
+	const weak = await lantern.join(await stranger(), 'Pavel');
+	// The slowest run, 5.0 km/h, costs 20.2 mL/kg/min (ACSM): more than 18.
+	await weak.lead('/bands/about-you', {
+		name: 'Pavel',
+		sex: 'none',
+		heightCentimetres: '',
+		weightKilograms: '',
+		activityLevel: '',
+		supervisedMaximumBpm: '',
+		supervisedCapacity: '18',
+		speedUnits: 'km/h',
+		paceUnits: 'min/km'
+	});
+	const settling = { settlingIn: 'yes', weeks: '18' };
+	await lantern.coach.lead(`${lantern.path}/programme/new?/keep`, wishes(settling));
+	await page.goto(`${lantern.path}/programme`);
+	await expect(page.getByRole('columnheader', { name: 'Of how many' })).toBeVisible();
+	await expect(rows(page).first()).toContainText('2 of 2');
+	await expect(rows(page).last()).toContainText('1 of 2');
+	await expect(page.getByText('so the middle is that of the others')).toBeVisible();
+	await expect(page.getByText('for the middle of')).toHaveCount(0);
+	expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+	await page.setViewportSize({ width: 360, height: 780 });
+	await expect(page.getByText('(middle of 1 of 2 runners)').first()).toBeVisible();
+	expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
+});
+
 test('a helper reads the programme, and makes none', async ({ page, lantern, stranger, house }) => {
 	const helper = await helperOf(lantern, new Phone(await stranger(), house.url));
 	await become(page, helper);
