@@ -51,9 +51,14 @@ test('dragging a length leaves a frame its time', async ({ page, lantern, house 
 	expect(first.workMs).toBeLessThan(FIRST_MUST_REACH_MS);
 });
 
-/** Frames in which the hand moved something, and any other that did much. */
+/**
+ * From the moment on in which the hand takes hold, before which the browser begins to trace: frames in
+ * which it moved something, and any other that did much.
+ */
 const busy = (frames: readonly Frame[]) =>
-	frames.filter(({ tookInput, workMs }) => tookInput || workMs > MUST_REACH_MS / 2);
+	frames
+		.slice(frames.findIndex(({ tookInput }) => tookInput))
+		.filter(({ tookInput, workMs }) => tookInput || workMs > MUST_REACH_MS / 2);
 
 /** To and fro over the slider, by a mouse that moves all the while. */
 async function dragged(page: Page, slider: Locator): Promise<void> {
