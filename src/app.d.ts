@@ -3,6 +3,7 @@ import type { SignedInCoach } from '$lib/server/coaches.ts';
 import type { Demo } from '$lib/server/demo/demo.ts';
 import type { House } from '$lib/server/open-house.ts';
 import type { Signed } from '$lib/server/auth.ts';
+import type { TabletReturn } from '$lib/server/tablet-returns.ts';
 
 declare global {
 	namespace App {
@@ -23,6 +24,8 @@ declare global {
 			house: House;
 			/** The runner who asks, or null for a coach and for somebody without an account. */
 			runner: Signed | null;
+			/** Set where the runner answers again on a shared tablet: nothing from before is shown. */
+			tabletReturn: TabletReturn | null;
 			/** The coach who asks, or null for everybody else. Never set beside a runner. */
 			coach: SignedInCoach | null;
 			/** The made-up group, where it is in the house: then everybody in it is made up. */

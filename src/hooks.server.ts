@@ -1,6 +1,7 @@
 import { sequence } from '@sveltejs/kit/hooks';
 import type { ServerInit } from '@sveltejs/kit';
 import { closeHouse, house } from '$lib/server/house.ts';
+import { answersAgainOnly } from './perimeter/answers-again-only.ts';
 import { compressed } from './perimeter/compressed.ts';
 import { explainFault } from './perimeter/explain-fault.ts';
 import { neverKept } from './perimeter/never-kept.ts';
@@ -25,6 +26,7 @@ export const handle = sequence(
 	sameOrigin,
 	readableForm,
 	whoAsks,
+	answersAgainOnly,
 	onlyMadeUp,
 	openOrShut,
 	pageLook

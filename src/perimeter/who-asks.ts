@@ -12,6 +12,7 @@ export const whoAsks: Handle = async ({ event, resolve }) => {
 	locals.now = Date.now();
 	const { runner, coach } = await locals.house.auth.asking(event.request.headers);
 	locals.runner = runner;
+	locals.tabletReturn = null;
 	const found = coach && (await coaches.find(locals.house.database, coach.coachId));
 	locals.demo = await demoOf(locals.house.database, runner?.runnerId ?? coach?.coachId ?? null);
 	locals.coach = coach && found && { ...found, sessionId: coach.sessionId };

@@ -4,7 +4,7 @@ import type { LayoutServerLoad } from './$types';
 import { lineOf } from './demo/line.ts';
 
 export const load: LayoutServerLoad = async ({ locals, cookies, route }) => ({
-	signedIn: Boolean(locals.runner),
+	signedIn: locals.runner !== null && locals.tabletReturn === null,
 	coachName: locals.coach?.name ?? null,
 	demo: locals.demo && lineOf(locals.demo.as, cookies, route.id),
 	tablet: locals.coach ? null : stripOf(await sharedTablet.of(locals.house, cookies, locals.now))

@@ -1,4 +1,4 @@
-import { expect, test } from './lantern-street.ts';
+import { become, expect, test } from './lantern-street.ts';
 import type { Page } from '@playwright/test';
 import { Phone } from './phone.ts';
 import { rowsOf } from './rows.ts';
@@ -9,6 +9,9 @@ import { answer, baseline, begin, leadsTo, ready } from './walk.ts';
 const heading = (page: Page) => page.getByRole('heading', { level: 1 });
 const cookieNames = async (page: Page) =>
 	(await page.context().cookies()).map(({ name }) => name).sort();
+
+const codeOn = async (page: Page) =>
+	/[2-9A-Z]{4}-[2-9A-Z]{4}/.exec((await page.locator('main').textContent()) ?? '')?.[0] ?? '';
 
 test('a tablet goes round: one after the other answers, joins, and leaves nothing behind', async ({
 	page,
@@ -33,10 +36,16 @@ test('a tablet goes round: one after the other answers, joins, and leaves nothin
 	await page.getByLabel('Your name').fill('راشد');
 	await page.getByLabel('I agree that the coaches').check();
 	await page.getByRole('button', { name: 'Join, and clear this tablet' }).click();
-	await expect(heading(page)).toHaveText('Done: hand the tablet back');
+	// The code is all that is left to see, and it is shown once.
+	await expect(heading(page)).toHaveText('Write this down');
 	expect(await cookieNames(page)).toEqual(['shared_tablet']);
-	await page.goBack();
+	const code = await codeOn(page);
 	expect(await page.content()).not.toContain('راشد');
+	await page.getByRole('link', { name: 'I have it: next person' }).click();
+	await expect(heading(page)).toHaveText('Done: hand the tablet back');
+	await page.goBack().catch(() => null);
+	expect(await page.content()).not.toContain('راشد');
+	expect(await page.content()).not.toContain(code);
 	for (const path of ['/screening/result', '/account', '/bands']) {
 		await page.goto(path);
 		expect(await page.content()).not.toMatch(/Ask first|راشد|ankle/);
@@ -61,6 +70,7 @@ test('a tablet goes round: one after the other answers, joins, and leaves nothin
 	await page.getByLabel('Your name').fill("D'Arcy");
 	await page.getByLabel('I agree that the coaches').check();
 	await page.getByRole('button', { name: 'Join, and clear this tablet' }).click();
+	await page.getByRole('link', { name: 'I have it: next person' }).click();
 	await page.getByRole('link', { name: 'Next person' }).click();
 	await page.getByRole('button', { name: 'Stop sharing this tablet' }).click();
 	await expect(heading(page)).toHaveText('This tablet is not shared right now');
@@ -94,4 +104,90 @@ test('what clears a tablet tells the browser so, and nobody turns one on without
 	expect(answer.headers().location).toBe(`${tablet}/done`);
 	// A browser that is shared for one group joins no other by its address.
 	expect((await phone.send('/tablet/another?/clear')).status()).toBe(404);
+});
+
+test('who comes back with the code answers again, sees nothing from before, and stays one row', async ({
+	page,
+	phone,
+	lantern,
+	house
+}) => {
+	const tablet = await phone.lead(`${lantern.path}/invite?/tablet`);
+	await phone.screen();
+	await page.goto(tablet);
+	await page.getByLabel('Your name').fill('Dagny Vinter');
+	await page.getByLabel('I agree that the coaches').check();
+	await page.getByRole('button', { name: 'Join, and clear this tablet' }).click();
+	const code = await codeOn(page);
+	await page.getByRole('link', { name: 'I have it: next person' }).click();
+	await page.getByRole('link', { name: 'Next person' }).click();
+
+	await page.getByLabel('Your code').fill('AAAA-2222');
+	await page.getByRole('button', { name: 'Answer again' }).click();
+	await expect(page.locator('#code-issue')).toContainText('does not work on this tablet');
+	await page.getByLabel('Your code').fill(code.toLowerCase());
+	await page.getByRole('button', { name: 'Answer again' }).click();
+	await expect(page).toHaveURL(/\/screening$/);
+
+	// Whoever holds the paper reads nothing by it.
+	for (const path of [
+		'/account',
+		'/account/export',
+		'/bands',
+		'/screening/result',
+		'/screening/doctor',
+		'/past'
+	]) {
+		const answer = await phone.get(path);
+		expect(`${answer.status()} ${answer.headers().location}`, path).toBe(`303 ${tablet}`);
+	}
+	expect((await phone.send('/account?/delete', { sure: 'yes' })).status()).toBe(403);
+	expect((await phone.send('/screening/result?/painGone', { gone: 'yes' })).status()).toBe(404);
+
+	// The first answer ends what the coach read before.
+	const resultOf = () => rowsOf(house, 'screening_result').at(-1)?.['answered_again_at'];
+	const before = rowsOf(house, 'screening_result').length;
+	expect(resultOf()).toBeNull();
+	const first = await phone.begin();
+	const question = /name="question" value="([^"]+)"/.exec(await (await phone.get(first)).text());
+	await phone.lead(first, {
+		question: question?.[1] ?? '',
+		answer: baseline['age.years'] as number
+	});
+	expect(resultOf()).not.toBeNull();
+	await phone.screen(leadsTo.askFirst);
+	expect(rowsOf(house, 'screening_result')).toHaveLength(before + 1);
+	await page.goto('/screening/result');
+	await expect(heading(page)).toHaveText('Ask first');
+	await expect(page.locator('main')).toContainText('ankles');
+	await page.getByRole('link', { name: 'Go on, and clear this tablet' }).click();
+	await page.getByRole('button', { name: 'Clear this tablet' }).click();
+	await expect(heading(page)).toHaveText('Done: hand the tablet back');
+	expect(await cookieNames(page)).toEqual(['shared_tablet']);
+
+	// Somebody begins as new under the same name: the coach is told, the tablet says nothing.
+	await phone.screen();
+	await page.goto(tablet);
+	await page.getByLabel('Your name').fill('Dagny Vinter');
+	await page.getByLabel('I agree that the coaches').check();
+	await page.getByRole('button', { name: 'Join, and clear this tablet' }).click();
+	await expect(heading(page)).toHaveText('Write this down');
+	expect(await page.locator('main').textContent()).not.toContain('Dagny');
+
+	await become(page, lantern.coach);
+	await phone.lead('/coach/sign-in', {
+		email: 'odile@lantern.example',
+		password: 'seven blue kettles'
+	});
+	await page.goto(lantern.path);
+	const rows = page.getByRole('row').filter({ hasText: 'Dagny Vinter' });
+	await expect(rows).toHaveCount(2);
+	await expect(rows.filter({ hasText: 'not today' })).toHaveCount(1);
+	const told = page.getByRole('region', { name: 'More than one row is called Dagny Vinter' });
+	await told.getByRole('link', { name: /^Row 1/ }).click();
+	await page.getByLabel('Take Dagny Vinter off the list').check();
+	await page.getByRole('button', { name: 'Take off the list now' }).click();
+	await expect(rows).toHaveCount(1);
+	await expect(rows).toContainText('may run');
+	await expect(told).toHaveCount(0);
 });

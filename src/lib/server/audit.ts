@@ -16,6 +16,7 @@ export type AuditWhat =
 	| 'advice.removed'
 	| 'pulses.forgotten'
 	| 'device.linked'
+	| 'tablet.returned'
 	| 'session.revoked'
 	| 'passkey.removed'
 	| 'password.changed'

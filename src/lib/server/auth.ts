@@ -5,15 +5,12 @@ import { signUpCoach, type SignUpAnswer, type SignUpWords } from './coach-sign-u
 import { demoUsers } from './demo/demo.ts';
 import { isDemoPerson } from './demo/people.ts';
 import * as deviceCodes from './device-codes.ts';
+import * as drafts from './drafts.ts';
 import type { Letter, Mail } from './mail.ts';
 import { oneSession } from './one-session.ts';
-import {
-	ADDRESS_HEADER,
-	addressOf,
-	SIGN_IN_PATH,
-	signInLibrary,
-	type SignInOptions
-} from './sign-in.ts';
+import { signInEndpoints } from './sign-in-endpoints.ts';
+import { addressOf, signInLibrary, type SignInOptions } from './sign-in.ts';
+import * as tabletReturns from './tablet-returns.ts';
 
 /** Which runner asks, and from which session. */
 export interface Signed {
@@ -67,6 +64,15 @@ export interface Auth {
 	createDeviceCode(runnerId: string, now: number): Promise<deviceCodes.DeviceCode>;
 	/** A new session for the runner of a code, or null, whatever is wrong with the code. */
 	redeemDeviceCode(typed: string, headers: Headers, now: number): Promise<Signed | null>;
+	/** A code with which a member of a group answers again on its tablet; null for who is in none. */
+	createTabletReturn(runnerId: string, groupId: string, now: number): Promise<string | null>;
+	/** A session for the runner of such a code that answers again, and does nothing else. */
+	redeemTabletReturn(
+		groupId: string,
+		typed: string,
+		headers: Headers,
+		now: number
+	): Promise<Signed | 'wrong' | 'too-many'>;
 	/**
 	 * Lets this browser look as somebody of the made-up group; see demo/. False for everybody else,
 	 * whatever is sent, and for a browser in which somebody real is signed in.
@@ -75,24 +81,13 @@ export interface Auth {
 }
 
 export interface AuthOptions extends SignInOptions {
-	/** Hashes device codes. Derived from the key of the house. */
+	/** Hashes the codes that people type. Derived from the key of the house. */
 	readonly deviceCodeKey: Buffer;
 	/** Hashes what is counted against guessing. Derived from the key of the house. */
 	readonly attemptKey: Buffer;
 	/** Null where the host named no mail server. */
 	readonly mail: Mail | null;
 }
-
-/** What a script of ours asks: passkeys alone. Everything else is done by forms. */
-const OPEN_ENDPOINTS: ReadonlySet<string> = new Set([
-	'GET /passkey/generate-register-options',
-	'POST /passkey/verify-registration',
-	'GET /passkey/generate-authenticate-options',
-	'POST /passkey/verify-authentication'
-]);
-
-/** The one that opens a session. */
-const SIGNING_IN = '/passkey/verify-authentication';
 
 const NOBODY: Asking = { runner: null, coach: null };
 
@@ -121,21 +116,7 @@ export function openAuth(options: AuthOptions): Auth {
 	return {
 		asking,
 		session: async (headers) => (await asking(headers)).runner,
-		async handle(request, address) {
-			const { pathname } = new URL(request.url);
-			const endpoint = pathname.startsWith(`${SIGN_IN_PATH}/`)
-				? pathname.slice(SIGN_IN_PATH.length)
-				: '';
-			if (!OPEN_ENDPOINTS.has(`${request.method} ${endpoint}`)) {
-				return new Response(null, { status: 404 });
-			}
-			const headers = new Headers(request.headers);
-			headers.set(ADDRESS_HEADER, address);
-			const asked = new Request(request, { headers });
-			return endpoint === SIGNING_IN
-				? one.insteadThroughEndpoint(asked, library.handler)
-				: library.handler(asked);
-		},
+		handle: signInEndpoints(library, one),
 		async signInAnonymous(headers) {
 			const { runner } = await asking(headers);
 			if (runner) return runner;
@@ -170,6 +151,24 @@ export function openAuth(options: AuthOptions): Auth {
 				library.api.openRunnerSession({ body: { runnerId }, headers: bare })
 			);
 			await audit.record(database, runnerId, now, 'device.linked', { sessionId: signed.sessionId });
+			return signed;
+		},
+		createTabletReturn: (runnerId, groupId, now) =>
+			tabletReturns.create(database, deviceCodeKey, { runnerId, groupId }, now),
+		async redeemTabletReturn(groupId, typed, headers, now) {
+			const keys = { code: deviceCodeKey, attempts: options.attemptKey };
+			const found = await tabletReturns.redeem(database, keys, groupId, typed, now);
+			if (typeof found === 'string') return found;
+			const { runnerId } = found;
+			const signed = await one.instead(headers, true, (bare) =>
+				library.api.openRunnerSession({
+					body: { runnerId, tablet: { groupId, now } },
+					headers: bare
+				})
+			);
+			// What was half answered earlier is nobody's to go on with here.
+			await drafts.discard(database, runnerId);
+			await audit.record(database, runnerId, now, 'tablet.returned', { groupId });
 			return signed;
 		},
 		async lookAs(person, headers) {

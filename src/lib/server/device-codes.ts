@@ -1,11 +1,9 @@
-import { createHmac, randomInt, randomUUID } from 'node:crypto';
+import { randomUUID } from 'node:crypto';
 import type { Kysely } from 'kysely';
 import { violation } from './database/errors.ts';
 import type { Database } from './database/tables.ts';
+import { drawCode, hashCode, readCode, shownCode } from './typed-codes.ts';
 
-/** Digits and letters without those that are misread for one another: no 0 O, 1 I L, U V. */
-const ALPHABET = '23456789ABCDEFGHJKMNPQRSTWXYZ';
-const LENGTH = 8;
 const LIFETIME_MS = 10 * 60 * 1000;
 
 /**
@@ -28,13 +26,13 @@ export async function create(
 	runnerId: string,
 	now: number
 ): Promise<DeviceCode> {
-	const letters = Array.from({ length: LENGTH }, () => ALPHABET[randomInt(ALPHABET.length)]);
+	const code = drawCode();
 	const expiresAt = now + LIFETIME_MS;
 	try {
 		await database.transaction().execute(async (step) => {
 			await step.deleteFrom('device_code').where('runner_id', '=', runnerId).execute();
 			const row = { id: randomUUID(), runner_id: runnerId, expires_at: expiresAt, attempts: 0 };
-			const code_hash = hash(key, letters.join(''));
+			const code_hash = hashCode(key, code);
 			await step
 				.insertInto('device_code')
 				.values({ ...row, code_hash })
@@ -45,7 +43,7 @@ export async function create(
 		if (violation(error) === 'unique') return create(database, key, runnerId, now);
 		throw error;
 	}
-	return { code: `${letters.slice(0, 4).join('')}-${letters.slice(4).join('')}`, expiresAt };
+	return { code: shownCode(code), expiresAt };
 }
 
 /**
@@ -58,11 +56,10 @@ export async function redeem(
 	typed: string,
 	now: number
 ): Promise<string | null> {
-	const code = typed.toUpperCase().replace(/[^0-9A-Z]/g, '');
 	const row = await database
 		.updateTable('device_code')
 		.set({ used_at: now })
-		.where('code_hash', '=', hash(key, code))
+		.where('code_hash', '=', hashCode(key, readCode(typed)))
 		.where('used_at', 'is', null)
 		.where('expires_at', '>', now)
 		.where('attempts', '<', WRONG_TRIES)
@@ -76,8 +73,4 @@ export async function redeem(
 		.where('expires_at', '>', now)
 		.execute();
 	return null;
-}
-
-function hash(key: Buffer, code: string): string {
-	return createHmac('sha256', key).update(code, 'utf8').digest('base64url');
 }

@@ -17,6 +17,8 @@ import * as walks from './walks.ts';
 export interface RosterRow {
 	readonly memberId: string;
 	readonly name: string;
+	/** Null for a name alone. */
+	readonly joinedAt: number | null;
 	readonly state: RosterState;
 	readonly next: NextStep;
 	/** The group's next outing at the runner's own step; null where none is planned. */
@@ -93,6 +95,7 @@ async function look(
 		return {
 			memberId: member.id,
 			name: member.name,
+			joinedAt: member.joinedAt,
 			state,
 			next: nextStep(state),
 			nextOuting: own && {

@@ -1,6 +1,7 @@
 import type { Cookies } from '@sveltejs/kit';
 import { z } from 'zod';
 import type { Coach } from './coaches.ts';
+import * as drafts from './drafts.ts';
 import * as groups from './groups.ts';
 import type { House } from './open-house.ts';
 import { deleteUnreachable } from './unreachable.ts';
@@ -84,6 +85,8 @@ export async function clear(
 	forgetPhone(cookies);
 	if (runner === null) return;
 	await auth.signOut(headers);
+	// The next code of theirs begins blank as well.
+	await drafts.discard(database, runner.runnerId);
 	await deleteUnreachable(database, [runner.runnerId], now);
 }
 

@@ -108,7 +108,7 @@ export function signInLibrary(options: SignInOptions) {
 				origin,
 				authenticatorSelection: { residentKey: 'required', userVerification: 'preferred' }
 			}),
-			runnerSession(),
+			runnerSession(database),
 			sveltekitCookies(options.requestEvent)
 		]
 	});

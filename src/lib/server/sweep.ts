@@ -3,6 +3,7 @@ import * as bandsSet from './bands-set.ts';
 import type { Database } from './database/tables.ts';
 import * as outingPlans from './outing-plans.ts';
 import * as readings from './readings.ts';
+import * as tabletReturns from './tablet-returns.ts';
 import { forgetMembersOfGone } from './unreachable.ts';
 
 const DAY_MS = 24 * 60 * 60 * 1000;
@@ -18,6 +19,7 @@ export async function sweep(database: Kysely<Database>, now: number): Promise<vo
 		.deleteFrom('rateLimit')
 		.where('lastRequest', '<=', now - DAY_MS)
 		.execute();
+	await tabletReturns.sweep(database, now);
 	await unusedAccounts(database, now);
 	await lostAccounts(database, now);
 	await bandsSet.forgetOfGone(database);

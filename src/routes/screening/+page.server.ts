@@ -34,10 +34,14 @@ export const load: PageServerLoad = async (event) => {
 		emergencyNumber,
 		/** Whether a form is open already, and its urgent answer is too old to count. */
 		resumed: draft !== null,
-		endsResult: draft === null && (await gate(house, runner, now)).allowed,
+		endsResult: draft === null && (await mayEndResult(event)),
 		askedAgain: draft !== null && now - draft.urgentAt > URGENT_GOOD_FOR_MS
 	};
 };
+
+/** Whoever came back by a code of a tablet reads the same, whatever their result is. */
+const mayEndResult = async ({ locals: { house, runner, tabletReturn, now } }: RequestEvent) =>
+	tabletReturn !== null || (await gate(house, runner, now)).allowed;
 
 export const actions: Actions = {
 	answer: async (event) => {

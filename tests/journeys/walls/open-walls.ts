@@ -69,7 +69,13 @@ export const openWalls: Walls = {
 		})
 	},
 	// No tablet is shared here: the page says so of every group, there or not.
-	'/tablet/[group]': { page, '?/join': missing(), '?/clear': missing(), '?/off': missing() },
+	'/tablet/[group]': {
+		page,
+		'?/back': missing({ sends: () => ({ code: 'AAAA1111' }) }),
+		'?/join': missing(),
+		'?/clear': missing(),
+		'?/off': missing()
+	},
 	'/tablet/[group]/done': { page },
 
 	'/coach/sign-in': {

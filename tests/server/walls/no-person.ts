@@ -43,6 +43,7 @@ export const noPerson: Readonly<Record<string, 'inner' | (string & {})>> = {
 	'results.store': 'inner',
 	'settings.loadMany': 'inner',
 	'standing.standings': 'inner',
+	'tablet-returns.mark': 'inner',
 	'unreachable.deleteUnreachable': 'inner',
 	'unreachable.forgetMembersOfGone': 'inner',
 	'walks.listOfMany': 'inner',
@@ -62,10 +63,12 @@ export const noPerson: Readonly<Record<string, 'inner' | (string & {})>> = {
 	'sign-in.signInLibrary': 'the process',
 	'sign-in.addressOf': 'the process',
 	'one-session.oneSession': 'the process',
+	'sign-in-endpoints.signInEndpoints': 'the process',
 	'runner-session.runnerSession': 'the process',
 	'outing-plans.sweep': 'every day',
 	'readings.sweep': 'every day',
 	'sweep.sweep': 'every day',
+	'tablet-returns.sweep': 'every day',
 	'sweep.sweepDaily': 'every day',
 
 	// Whoever knows a secret: a password, a code, a link. Tested where the secret is.
@@ -77,6 +80,7 @@ export const noPerson: Readonly<Record<string, 'inner' | (string & {})>> = {
 	'coach-sign-in.signInCoach': 'a password',
 	'coach-sign-up.signUpCoach': 'an open house, or a link',
 	'device-codes.redeem': 'a code',
+	'tablet-returns.redeem': 'a code',
 	'house-settings.signUp': 'the same for everybody',
 	'invited-coaches.accept': 'a link',
 	'invited-coaches.find': 'a link',
@@ -130,5 +134,9 @@ export const noPerson: Readonly<Record<string, 'inner' | (string & {})>> = {
 	'this-computer.isThisComputer': 'pure',
 	'tokens.hashToken': 'pure',
 	'tokens.makeToken': 'pure',
+	'typed-codes.drawCode': 'pure',
+	'typed-codes.hashCode': 'pure',
+	'typed-codes.readCode': 'pure',
+	'typed-codes.shownCode': 'pure',
 	'walks.daysSince': 'pure'
 };

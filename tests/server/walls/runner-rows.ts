@@ -30,9 +30,11 @@ import * as profiles from '$lib/server/profiles.ts';
 import * as readings from '$lib/server/readings.ts';
 import * as results from '$lib/server/results.ts';
 import * as screenings from '$lib/server/screenings.ts';
+import { saidSince } from '$lib/server/said-since.ts';
 import * as sessions from '$lib/server/sessions.ts';
 import * as settings from '$lib/server/settings.ts';
 import { standing } from '$lib/server/standing.ts';
+import * as tabletReturns from '$lib/server/tablet-returns.ts';
 import * as walks from '$lib/server/walks.ts';
 import * as whatNext from '$lib/server/what-next.ts';
 import * as wellAgain from '$lib/server/well-again.ts';
@@ -111,6 +113,26 @@ export const runnerRows: readonly Row[] = [
 	own('device-codes.create', NOTHING_OF_THEIRS, (who, to) =>
 		deviceCodes.create(to.db, Buffer.alloc(32), who.id, NOW)
 	),
+	own(
+		'tablet-returns.create',
+		NOTHING_OF_THEIRS,
+		(who, to) =>
+			tabletReturns.create(
+				to.db,
+				Buffer.alloc(32),
+				{ runnerId: who.id, groupId: to.at.groupId },
+				NOW
+			),
+		{ gets: expect.any(String) }
+	),
+	own(
+		'tablet-returns.ofSession',
+		null,
+		(who, to) => tabletReturns.ofSession(to.db, who.signed.sessionId),
+		{
+			first: ({ db, sessionId, at }) => tabletReturns.mark(db, sessionId, at.groupId, NOW)
+		}
+	),
 	own('settings.load', settings.UNSET, (who, to) => settings.load(to.db, who.id)),
 	own('settings.save', NOTHING_OF_THEIRS, (who, to) =>
 		settings.save(to.db, who.id, { units: 'mph' })
@@ -150,6 +172,12 @@ export const runnerRows: readonly Row[] = [
 	own('results.newest', NOTHING_OF_THEIRS, (who, to) => results.newest(to.db, to.vault, who.id), {
 		gets: expect.objectContaining({ status: 'CLEARED_ALL' })
 	}),
+	own(
+		'said-since.saidSince',
+		NOTHING_OF_THEIRS,
+		(who, to) => saidSince(to.db, to.vault, who.id, 0),
+		{ gets: expect.any(Set) }
+	),
 	own('results.list', NOTHING_OF_THEIRS, (who, to) => results.list(to.db, to.vault, who.id), {
 		gets: [expect.objectContaining({ status: 'CLEARED_ALL' })]
 	}),

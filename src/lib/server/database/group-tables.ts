@@ -79,6 +79,15 @@ export interface GroupTables {
 		shared_since: Milliseconds | null;
 		left_at: Milliseconds | null;
 	};
+	/** A code with which a member without a phone answers again on a tablet of the group. */
+	tablet_return: { member_id: string; code_hash: string; ends_at: Milliseconds };
+	/** Sessions that such a code opened: they answer again, and nothing else. */
+	tablet_session: {
+		session_id: string;
+		group_id: string;
+		opened_at: Milliseconds;
+		ends_at: Milliseconds;
+	};
 	/** The bare list: it stays when a runner leaves. */
 	attendance: {
 		id: string;

@@ -13,6 +13,7 @@ import * as pastOutings from './migrations/0011-past-outings.ts';
 import * as whatWasDone from './migrations/0014-what-was-done.ts';
 import * as hotDays from './migrations/0016-hot-days.ts';
 import * as stepChanges from './migrations/0018-step-changes.ts';
+import * as tabletReturns from './migrations/0020-tablet-returns.ts';
 import type { Database } from './tables.ts';
 
 /** In order. A migration that was released is never edited: a change is a new one. */
@@ -29,7 +30,8 @@ const MIGRATIONS: Readonly<Record<string, Migration>> = {
 	'0011-past-outings': pastOutings,
 	'0014-what-was-done': whatWasDone,
 	'0016-hot-days': hotDays,
-	'0018-step-changes': stepChanges
+	'0018-step-changes': stepChanges,
+	'0020-tablet-returns': tabletReturns
 };
 
 /** Brings the database to the newest shape. Several processes may call it at once. */

@@ -63,6 +63,7 @@ export const account = {
 		'advice.removed': 'You removed advice',
 		'pulses.forgotten': 'Stored pulses were deleted, because pulse numbers are off',
 		'device.linked': 'Another phone was added with a code',
+		'tablet.returned': 'The questions were opened again on a shared tablet, with a code',
 		'session.revoked': 'A phone was signed out',
 		'passkey.removed': 'A passkey was removed',
 		'group.joined': 'You joined a group, and agreed that its coaches see your result',

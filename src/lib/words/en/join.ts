@@ -61,6 +61,10 @@ export const join = {
 	},
 	fromResult: (group: string) => `You were on the way into ${group}.`,
 	fromResultGo: 'Go on and join',
+	isBack: (group: string) => `You are in ${group} already.`,
+	isBackGo: 'Go on, and clear this tablet',
+	isBackNext:
+		'Your coach sees what you may do now. A reason above is yours to tell or to keep. Ask a doctor about it if you can.',
 	issues: {
 		missing: 'Type your name.',
 		'too-long': 'Use at most 60 characters.',
@@ -73,14 +77,36 @@ export const tablet = {
 	heading: (group: string) => `${group}: your turn`,
 	lead: 'You answer the first questions, see your result, and join the group. Then everything of yours is wiped from this tablet.',
 	begin: 'Begin',
+	backTitle: 'You were here before',
+	backText:
+		'Type the code that you wrote down. You answer again as the same person, and see nothing from before. Your last result ends with your first answer.',
+	backCode: 'Your code',
+	backHint: 'Eight letters and numbers.',
+	backGo: 'Answer again',
+	backLost: 'Without the code, begin as new and tell your coach.',
+	backIssues: {
+		missing: 'Type your code.',
+		wrong: 'This code does not work on this tablet. Look at it again, or begin as new.',
+		'too-many': 'Too many codes were tried here. Wait an hour, or begin as new.'
+	} as Record<string, string>,
+	codeTitle: 'Write this down',
+	codeText: (code: string) => `Your code to answer again: ${code}`,
+	codeMore: [
+		'With it you can answer again on this group’s tablet, when your health or your plan changes, and when your result ends. It shows nothing of you.',
+		'It is shown this once. Keep it to yourself, on paper.'
+	],
+	codeGo: 'I have it: next person',
 	somebody: 'Somebody has not finished here.',
 	goOn: 'That is me: go on',
 	clear: 'That is not me: clear it',
 	noResult: 'Answer the questions first. Then you can join.',
+	noResultBack: 'Answer the questions first, to the end.',
+	backDone:
+		'Your new result counts. Nothing of you stays on this tablet. Your code works again next time.',
 	afterwards: [
 		'Nothing of you stays on this tablet. Your answers are deleted; your result stays with the group, locked.',
 		'To see your bands on a phone of your own later, make a code on the account page first and type it there within ten minutes.',
-		'Without that, there is no way back to your data. If you ask your coach to take you off the list, all of it is deleted.'
+		'Once you have joined you get a code on paper. It lets you answer again here, and shows nothing of you. If you ask your coach to take you off the list, all of it is deleted.'
 	],
 	toAccount: 'Make a code for my own phone',
 	joinGo: 'Join, and clear this tablet',

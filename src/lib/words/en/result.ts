@@ -156,6 +156,8 @@ export const result = {
 	title: 'Result',
 	whyTitle: 'Why',
 	nextTitle: 'What next',
+	earlierCounts:
+		'Something that was told before today still counts. A shared tablet does not show it. Ask your doctor before you do more than stands here.',
 	liftedBy: (who: string) => `Who can lift this: ${who}.`,
 	liftedByWaiting: 'This ends when you feel well again.',
 	covered: 'Already covered by advice',

@@ -90,6 +90,17 @@ export const roster = {
 	} as Record<string, string>
 };
 
+/** Two rows of one name. */
+export const namesakes = {
+	title: (name: string) => `More than one row is called ${name}`,
+	text: 'If this is one person who began again on the tablet, the older row no longer says what they may do. Until you know, go by the stricter one. The oldest stands first.',
+	putAway:
+		'Open the older one to take it off the list. If they are two people, give one another name.',
+	askOwner: 'An owner of the group can take the older one off the list.',
+	joined: (place: number, date: string) => `Row ${place}: joined on ${date}`,
+	alone: (place: number) => `Row ${place}: a name alone`
+};
+
 export const outing = {
 	title: 'Today’s outing',
 	isSet: 'Set for today:',

@@ -10,6 +10,7 @@ import * as roster from '$lib/server/roster.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { askedIn, isEverybody } from './find-runners.ts';
 import { markHeat } from './mark-heat.ts';
+import { namesakesOf } from './namesakes.ts';
 import { needGroup } from './need-group.ts';
 import { notFound } from '../../not-found.ts';
 import { setFor } from './set-for.ts';
@@ -29,6 +30,7 @@ export const load: PageServerLoad = async (event) => {
 		setName: set && set.name,
 		isHot: (await hotDays.list(database, coach.coachId, group.id, today))[0] === today,
 		hereCount: rows.filter(({ isHereToday }) => isHereToday).length,
+		namesakes: namesakesOf(rows, group.timeZone),
 		rows: rows.map((row) => ({
 			...row,
 			daysLeft: row.state.open ? daysLeft(row.state, today) : null

@@ -10,11 +10,12 @@ type Asked = Pick<RequestEvent, 'locals' | 'cookies'>;
  * read is none: this page has to show the numbers to call.
  */
 async function standingEvents({ locals }: Asked) {
-	const { house, runner } = locals;
+	const { house, runner, tabletReturn } = locals;
 	if (runner === null) return [];
 	try {
 		const all = await events.list(house.database, house.vault, runner.runnerId);
-		return all.filter(({ withdrawnAt }) => withdrawnAt === null);
+		const since = tabletReturn?.openedAt ?? 0;
+		return all.filter(({ withdrawnAt, happenedAt }) => withdrawnAt === null && happenedAt >= since);
 	} catch {
 		return [];
 	}

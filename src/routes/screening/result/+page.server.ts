@@ -7,12 +7,15 @@ import * as consents from '$lib/server/consents.ts';
 import * as drafts from '$lib/server/drafts.ts';
 import * as events from '$lib/server/events.ts';
 import * as pains from '$lib/server/pains.ts';
+import { saidSince } from '$lib/server/said-since.ts';
 import * as screenings from '$lib/server/screenings.ts';
 import { visitor } from '$lib/server/visitor.ts';
 import * as walks from '$lib/server/walks.ts';
+import { notFound } from '../../not-found.ts';
 import { standingOf } from '../../standing-of.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { actionsFor } from './actions.ts';
+import { ofToday } from './of-today.ts';
 import { onTheWay } from './on-the-way.ts';
 
 export const load: PageServerLoad = async (event) => {
@@ -24,7 +27,7 @@ export const load: PageServerLoad = async (event) => {
 	const withdrawn = newest !== null && !(await consents.given(database, runner?.runnerId ?? ''));
 	const { emergencyNumber, timeZone } = await visitor(house, runner, event.cookies);
 	const settlesIn = await isSettlingIn(event, access, timeZone);
-	return {
+	const page = {
 		heading: withdrawn ? ('WITHDRAWN' as const) : headingFor(access),
 		/** Whoever is settling in reads first that it begins with walking. */
 		settlesIn,
@@ -39,10 +42,18 @@ export const load: PageServerLoad = async (event) => {
 		/** Only a finished form has had its answers deleted. */
 		ruleset: draft === null && !withdrawn && newest ? rulesetOf(newest) : null
 	};
+	const { tabletReturn } = event.locals;
+	if (!tabletReturn || runner === null) return { ...page, earlierCounts: false, isBack: false };
+	const { groupId, openedAt } = tabletReturn;
+	const said = await saidSince(database, vault, runner.runnerId, openedAt);
+	if (said === null) redirect(303, `/tablet/${groupId}`);
+	return { ...ofToday(page, said), isBack: true };
 };
 
 export const actions: Actions = {
-	painGone: async ({ request, locals: { house, runner, now } }) => {
+	painGone: async ({ request, locals: { house, runner, tabletReturn, now } }) => {
+		// Pain was told earlier, so it is not theirs to lift who came back by a code.
+		if (tabletReturn) notFound();
 		if ((await request.formData()).get('gone') !== 'yes') return fail(400, { painIssue: true });
 		if (runner !== null) await pains.gone(house.database, runner.runnerId, now);
 		redirect(303, '/screening/result');
@@ -92,10 +103,12 @@ const rulesetOf = ({ rulesetId, rulesetVersion }: ScreeningResult) => ({
 });
 
 /** Whether an urgent sign can still be taken back as a mistake. */
-async function hasFreshEvent({ locals: { house, runner, now } }: Pick<RequestEvent, 'locals'>) {
+async function hasFreshEvent({
+	locals: { house, runner, tabletReturn, now }
+}: Pick<RequestEvent, 'locals'>) {
 	if (runner === null) return false;
 	const all = await events.list(house.database, house.vault, runner.runnerId);
-	const earliest = now - events.WITHDRAW_WITHIN_MS;
+	const earliest = Math.max(now - events.WITHDRAW_WITHIN_MS, tabletReturn?.openedAt ?? 0);
 	return all.some(({ withdrawnAt, happenedAt }) => withdrawnAt === null && happenedAt > earliest);
 }
 

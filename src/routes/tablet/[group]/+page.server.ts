@@ -1,31 +1,50 @@
 import { error, fail, redirect, type RequestEvent } from '@sveltejs/kit';
+import { deviceCodeForm } from '$lib/forms/account.ts';
 import { joinForm } from '$lib/forms/members.ts';
 import { readForm } from '$lib/forms/read-form.ts';
 import { gate } from '$lib/server/gate.ts';
 import * as joining from '$lib/server/joining.ts';
-import * as screenings from '$lib/server/screenings.ts';
+import { saidSince } from '$lib/server/said-since.ts';
 import * as sharedTablet from '$lib/server/shared-tablet.ts';
 import { faultText } from '$words/faults.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals, params, cookies }) => {
 	const { house, runner, now } = locals;
+	const { database, vault } = house;
 	const shared = await sharedOf({ locals, params, cookies });
 	if (shared === null) return { shared: null };
-	const group = await joining.atTheDoor(house.database, shared.groupId, runner?.runnerId ?? null);
+	const group = await joining.atTheDoor(database, shared.groupId, runner?.runnerId ?? null);
 	if (group === null) return { shared: null };
 	const access = await gate(house, runner, now);
 	if ('fault' in access) error(503, { code: 'vault', message: faultText('vault') });
-	const newest = runner && (await screenings.newest(house.database, house.vault, runner.runnerId));
+	// Somebody who came back by a code has one once they have answered again.
+	const since = locals.tabletReturn?.openedAt ?? 0;
+	const said = runner && (await saidSince(database, vault, runner.runnerId, since));
 	return {
 		shared,
 		group,
 		somebodyIsHere: runner !== null,
-		hasResult: newest !== null
+		isBack: Boolean(locals.tabletReturn),
+		hasResult: said !== null
 	};
 };
 
 export const actions: Actions = {
+	back: async (event) => {
+		const shared = await needShared(event);
+		const { house, runner, now } = event.locals;
+		if (runner !== null) redirect(303, `/tablet/${shared.groupId}`);
+		const sent = await event.request.formData();
+		const typed = String(sent.get('code') ?? '').slice(0, 60);
+		const read = readForm(sent, deviceCodeForm);
+		if (!read.ok) return fail(400, { code: read.issues[0]?.code ?? 'wrong', typed });
+		const { headers } = event.request;
+		const { code } = read.value;
+		const signed = await house.auth.redeemTabletReturn(shared.groupId, code, headers, now);
+		if (typeof signed === 'string') return fail(400, { code: signed, typed });
+		redirect(303, '/screening');
+	},
 	join: async (event) => {
 		const shared = await needShared(event);
 		const { house, runner, now } = event.locals;
@@ -34,7 +53,10 @@ export const actions: Actions = {
 		if (!read.ok) return fail(400, { issues: read.issues, values: read.values });
 		const { name } = read.value;
 		await joining.enter(house.database, shared.groupId, runner.runnerId, name, now);
-		return cleared(event, shared.groupId);
+		const written = await house.auth.createTabletReturn(runner.runnerId, shared.groupId, now);
+		await wipe(event);
+		event.locals.runner = null;
+		return { written };
 	},
 	clear: async (event) => {
 		const shared = await needShared(event);
@@ -42,27 +64,23 @@ export const actions: Actions = {
 	},
 	off: async (event) => {
 		const shared = await needShared(event);
-		await sharedTablet.clear(
-			event.locals.house,
-			event.locals.runner,
-			held(event),
-			event.locals.now
-		);
+		await wipe(event);
 		sharedTablet.turnOff(event.cookies);
-		event.setHeaders({ 'clear-site-data': sharedTablet.CLEAR_SITE_DATA });
 		redirect(303, `/tablet/${shared.groupId}`);
 	}
 };
 
-/** Everything of whoever was here is gone from this browser before the next page is drawn. */
 async function cleared(event: RequestEvent, groupId: string): Promise<never> {
-	const { house, runner, now } = event.locals;
-	await sharedTablet.clear(house, runner, held(event), now);
-	event.setHeaders({ 'clear-site-data': sharedTablet.CLEAR_SITE_DATA });
+	await wipe(event);
 	redirect(303, `/tablet/${groupId}/done`);
 }
 
-const held = ({ request, cookies }: RequestEvent) => ({ headers: request.headers, cookies });
+/** Everything of whoever was here is gone from this browser before the next page is drawn. */
+async function wipe({ locals, request, cookies, setHeaders }: RequestEvent): Promise<void> {
+	const { house, runner, now } = locals;
+	await sharedTablet.clear(house, runner, { headers: request.headers, cookies }, now);
+	setHeaders({ 'clear-site-data': sharedTablet.CLEAR_SITE_DATA });
+}
 
 /** The group that this browser is shared for, if it is the one of the address. */
 async function sharedOf({
