@@ -17,7 +17,14 @@ declare global {
 
 		interface PageData {
 			/** The group whose pages these are, on the coach's desk. */
-			desk?: { readonly id: string; readonly name: string; readonly isDemo: boolean };
+			desk?: {
+				readonly id: string;
+				readonly name: string;
+				readonly isDemo: boolean;
+				/** Without an emergency number no outing starts or reaches a phone. */
+				readonly hasNumber: boolean;
+				readonly isOwner: boolean;
+			};
 		}
 
 		interface Locals {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { phasesOf } from '$lib/outing/outing.ts';
 import type { Answers } from '$lib/screening/types.ts';
+import * as groups from '$lib/server/groups.ts';
 import * as memberSteps from '$lib/server/member-steps.ts';
 import * as memberships from '$lib/server/memberships.ts';
 import type { House } from '$lib/server/open-house.ts';
@@ -134,5 +135,31 @@ describe.each(DATABASES)('the outings that lie ahead of a runner on %s', (type) 
 		const seen = await ahead(at);
 		expect(seen.map(({ onDate }) => onDate)).toEqual([days[0], '2026-11-26', days[1], days[2]]);
 		expect(seen[1]).toMatchObject({ groupName: 'Canal path', number: null });
+	});
+
+	it('are none of a group without an emergency number, however it came to be without one', async () => {
+		const at = await led();
+		const { groupId, runnerId, coach } = at;
+		const fields = await groups.ofCoach(here.database, coach.coachId, groupId);
+		if (fields === null) throw new Error('no group');
+		const waiting = () =>
+			plannedOutings.waitingForNumber(here.database, runnerId, today, '2026-12-31');
+		expect(await waiting()).toEqual([]);
+		const withNumber = (emergencyNumber: string | null) =>
+			groups.change(here.database, coach.coachId, groupId, { ...fields, emergencyNumber });
+		// The number is taken away when all is planned, and more is planned without one.
+		await withNumber(null);
+		const alone = { onDate: '2026-12-20', outing: unevenRuns };
+		const more = await plannedOutings.plan(here.database, coach.coachId, groupId, alone);
+		expect(more.kind).toBe('planned');
+		expect(await ahead(at)).toEqual([]);
+		expect(await waiting()).toEqual(['Lantern Street beginners']);
+		// Nobody else learns that the group waits.
+		const other = await here.runner();
+		const asked = plannedOutings.waitingForNumber(here.database, other, today, '2026-12-31');
+		expect(await asked).toEqual([]);
+		await withNumber('112');
+		expect(await ahead(at)).toHaveLength(planned.length + 1);
+		expect(await waiting()).toEqual([]);
 	});
 });

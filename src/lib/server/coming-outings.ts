@@ -36,6 +36,9 @@ export interface ComingOuting {
  * result with, by date. Each is cut to what the runner may do at this moment, and with a closed gate
  * there is none.
  *
+ * Nothing of a group without an emergency number leaves the house: also of what was planned before
+ * that was the rule, and of what stands there when the number is taken away again.
+ *
  * @param at the moment, and the runner's own date then
  */
 export async function forRunner(
@@ -47,7 +50,9 @@ export async function forRunner(
 ): Promise<ComingOuting[]> {
 	const { access, guidance } = await effortBands.of(house, runner, at.now, at.today);
 	if (!access.allowed || !guidance.open) return [];
-	const rows = await rowsFor(house.database, runner.runnerId, from, until).execute();
+	const rows = await rowsFor(house.database, runner.runnerId, from, until)
+		.where('emergency_number', 'is not', null)
+		.execute();
 	const elsewhere = await outingsAt(house.database, rows);
 	return rows.map((row) => {
 		const planned = plannedOf(row);
@@ -63,6 +68,20 @@ export async function forRunner(
 			help: helpOf(row)
 		};
 	});
+}
+
+/** The groups of a runner that have outings planned then and no emergency number, by name. */
+export async function waitingForNumber(
+	database: Kysely<Database>,
+	runnerId: string,
+	from: LocalDate,
+	until: LocalDate
+): Promise<string[]> {
+	const rows = await rowsFor(database, runnerId, from, until)
+		.where('emergency_number', 'is', null)
+		.where('planned_outing.state', '=', 'planned')
+		.execute();
+	return [...new Set(rows.map(({ group_name }) => group_name))].sort();
 }
 
 function rowsFor(database: Kysely<Database>, runnerId: string, from: LocalDate, until: LocalDate) {

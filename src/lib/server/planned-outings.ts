@@ -9,7 +9,7 @@ import { outingShape } from './outing-shape.ts';
 import { plannedOf, type PlannedOuting, type PlannedState } from './programme-rows.ts';
 import { localDate } from './shapes.ts';
 
-export { forRunner, type ComingOuting } from './coming-outings.ts';
+export { forRunner, waitingForNumber, type ComingOuting } from './coming-outings.ts';
 export type { PlannedOuting, PlannedState } from './programme-rows.ts';
 
 /** What is planned for a group, done and missed, by date; empty for who is not a coach of it. */

@@ -7,8 +7,8 @@ const KEPT_SECONDS = 400 * 24 * 60 * 60;
 
 /** What somebody chose that is not about health: in the account where there is one, else a cookie. */
 export interface Visitor {
-	/** Their own choice, or else that of their group. */
-	readonly emergencyNumber: string | null;
+	/** The emergency number that they chose themselves; what a page shows is `numberToCall`. */
+	readonly chosenNumber: string | null;
 	readonly timeZone: string;
 	readonly settings: settings.Settings;
 }
@@ -21,26 +21,11 @@ export async function visitor(
 	const kept =
 		runner === null ? settings.UNSET : await settings.load(house.database, runner.runnerId);
 	const number = cookies.get('emergency_number') ?? null;
-	const chosen = kept.emergencyNumber ?? (number && /^\+?\d{2,15}$/.test(number) ? number : null);
 	return {
-		emergencyNumber: chosen ?? (runner && (await numberOfGroup(house, runner.runnerId))),
+		chosenNumber: kept.emergencyNumber ?? (number && /^\+?\d{2,15}$/.test(number) ? number : null),
 		timeZone: kept.timeZone ?? zoneOf(cookies.get('time_zone')),
 		settings: kept
 	};
-}
-
-/** The number that the coach of a runner set; null without a group, or where two groups differ. */
-async function numberOfGroup({ database }: House, runnerId: string): Promise<string | null> {
-	const rows = await database
-		.selectFrom('member')
-		.innerJoin('running_group', 'running_group.id', 'member.group_id')
-		.where('member.runner_id', '=', runnerId)
-		.where('member.left_at', 'is', null)
-		.where('emergency_number', 'is not', null)
-		.select('emergency_number')
-		.distinct()
-		.execute();
-	return rows.length === 1 ? (rows[0]?.emergency_number ?? null) : null;
 }
 
 /** Keeps a choice on this phone for as long as browsers allow. */

@@ -3,6 +3,7 @@ import { deleteForm, settingsForm } from '$lib/forms/account.ts';
 import { readForm } from '$lib/forms/read-form.ts';
 import * as account from '$lib/server/account.ts';
 import * as consents from '$lib/server/consents.ts';
+import { numberToCall } from '$lib/server/number-to-call.ts';
 import * as passkeys from '$lib/server/passkeys.ts';
 import * as settings from '$lib/server/settings.ts';
 import { CLEAR_SITE_DATA } from '$lib/server/shared-tablet.ts';
@@ -18,7 +19,9 @@ export const load: PageServerLoad = async ({
 }) => {
 	depends('account');
 	const theme = cookies.get('theme') ?? 'system';
-	const { emergencyNumber, timeZone } = await visitor(house, runner, cookies);
+	const chosen = await visitor(house, runner, cookies);
+	const { timeZone } = chosen;
+	const emergencyNumber = await numberToCall(house, runner, chosen);
 	const open = house.vault.state === 'right';
 	if (runner === null) return { open, held: null, theme, emergencyNumber, timeZone, zones: [] };
 	return {

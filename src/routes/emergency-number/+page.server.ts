@@ -14,7 +14,7 @@ const comingFrom: Readonly<Record<string, string>> = {
 };
 
 export const load: PageServerLoad = async ({ locals: { house, runner }, cookies, url }) => ({
-	chosen: (await visitor(house, runner, cookies)).emergencyNumber,
+	chosen: (await visitor(house, runner, cookies)).chosenNumber,
 	from: url.searchParams.get('from') ?? ''
 });
 

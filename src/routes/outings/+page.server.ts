@@ -46,6 +46,8 @@ export const load: PageServerLoad = async (event) => {
 				shortenedToSeconds,
 				isHot: hot.includes(onDate)
 			})),
+		/** Groups whose outings are kept back. */
+		waiting: await plannedOutings.waitingForNumber(house.database, runner.runnerId, today, until),
 		/** What is other in the runner's own outings, as they are shown, than it was written. */
 		ownWalksInstead: own.some(({ walksInstead }) => walksInstead),
 		ownShortenedTo: own.find((one) => one.shortenedToSeconds !== null)?.shortenedToSeconds ?? null,

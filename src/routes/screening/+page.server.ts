@@ -9,6 +9,7 @@ import { gate } from '$lib/server/gate.ts';
 import * as screenings from '$lib/server/screenings.ts';
 import { visitor } from '$lib/server/visitor.ts';
 import type { Actions, PageServerLoad } from './$types';
+import { numberFor } from '../number-for.ts';
 import { consentingRunner, URGENT_GOOD_FOR_MS, URGENT_QUESTION } from './form-in-progress.ts';
 
 const urgent = currentRuleset.questions.find(({ id }) => id === URGENT_QUESTION);
@@ -23,7 +24,6 @@ const CARRIED_SECONDS = 30 * 60;
 
 export const load: PageServerLoad = async (event) => {
 	const { house, runner, now } = event.locals;
-	const { emergencyNumber } = await visitor(house, runner, event.cookies);
 	const draft =
 		(await consentingRunner(event)) && runner && house.vault.state === 'right'
 			? await drafts.load(house.database, house.vault, runner.runnerId, now)
@@ -31,7 +31,7 @@ export const load: PageServerLoad = async (event) => {
 	return {
 		options: question.options.map(({ id }) => id),
 		of: visibleQuestions(currentRuleset, draft?.answers ?? {}).length,
-		emergencyNumber,
+		emergencyNumber: await numberFor(event),
 		/** Whether a form is open already, and its urgent answer is too old to count. */
 		resumed: draft !== null,
 		endsResult: draft === null && (await mayEndResult(event)),

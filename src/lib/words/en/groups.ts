@@ -28,7 +28,7 @@ export const groupFields = {
 	paceUnits: 'Pace in',
 	emergencyNumber: 'Emergency number where you run',
 	emergencyNumberHint: (known: string) =>
-		`We never guess it. ${known}. Until it is here, no outing starts and nothing is printed.`,
+		`We never guess it. ${known}. Until it is here, no outing starts, none reaches a phone, and nothing is printed.`,
 	...helpHere,
 	meetingPointHint: 'So that help finds you: an address, or what stands beside it.',
 	defibrillatorHint: 'Where it hangs, and when it can be reached.',

@@ -168,6 +168,8 @@ export const ownOutings = {
 	coming: 'With your group',
 	nothingComing:
 		'The next outings of your group will stand here, once your coach has set one for a day. You are in no group? Ask your coach for its link. Without one, take the plain outing on any day.',
+	waiting: (group: string) =>
+		`${group} has outings planned. They come here once your coach has written down the emergency number there.`,
 	plain: 'Take the plain outing',
 	own: 'On your own',
 	empty:

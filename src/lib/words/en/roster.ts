@@ -108,7 +108,8 @@ export const outing = {
 	setOne: 'Set one',
 	off: 'While an outing is on, you can see whom to call for each runner.',
 	start: 'Start today’s outing',
-	noNumber: 'No outing starts before the group has an emergency number.',
+	noNumber:
+		'No outing starts, and none reaches a runner’s phone, before the group has an emergency number.',
 	setNumber: 'Write down the emergency number',
 	askOwner: 'Ask an owner of the group to write it down.',
 	on: (until: string) => `The outing is on. It ends by itself at ${until}.`,

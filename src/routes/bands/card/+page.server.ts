@@ -3,6 +3,7 @@ import { pulseShares } from '$lib/guidance/pulse-shares.ts';
 import { longestRunNow } from '$lib/outing/settling-in.ts';
 import { addDays, localDate } from '$lib/screening/calendar.ts';
 import * as effortBands from '$lib/server/effort-bands.ts';
+import { numberToCall } from '$lib/server/number-to-call.ts';
 import { visitor } from '$lib/server/visitor.ts';
 import { longDate } from '$words/dates.ts';
 import { spokenLength } from '$words/outings.ts';
@@ -11,7 +12,8 @@ import { cardPhase } from '../card-phase.ts';
 import { unitsOf } from '../units-of.ts';
 
 export const load: PageServerLoad = async ({ locals: { house, runner, now }, cookies }) => {
-	const { settings, timeZone, emergencyNumber } = await visitor(house, runner, cookies);
+	const chosen = await visitor(house, runner, cookies);
+	const { settings, timeZone } = chosen;
 	const today = localDate(now, timeZone);
 	const { access, guidance } = await effortBands.of(house, runner, now, today);
 	if (!access.allowed || !guidance.open) {
@@ -42,7 +44,7 @@ export const load: PageServerLoad = async ({ locals: { house, runner, now }, coo
 				)
 			),
 			careTeamLimit: pulse.careTeamLimitBpm,
-			emergencyNumber,
+			emergencyNumber: await numberToCall(house, runner, chosen),
 			meetingPoint: null,
 			defibrillator: null
 		}

@@ -8,6 +8,7 @@ import { pulseBasis } from '$lib/guidance/pulse-basis.ts';
 import { walkingPulse } from '$lib/guidance/typed-walk.ts';
 import { limits } from '$lib/physiology/limits.ts';
 import { kilogramsFromPounds } from '$lib/physiology/units.ts';
+import { numberToCall } from '$lib/server/number-to-call.ts';
 import * as profiles from '$lib/server/profiles.ts';
 import { decimal } from '$words/dates.ts';
 import { needOpen } from '../../standing-of.ts';
@@ -28,7 +29,7 @@ async function need(event: Parameters<typeof needOpen>[0]) {
 }
 
 export const load: PageServerLoad = async (event) => {
-	const { runner, access, chosen, profile, may } = await need(event);
+	const { house, runner, access, chosen, profile, may } = await need(event);
 	if (may !== 'open') return { may, open: null };
 	const { weightKilograms, sex } = profile;
 	return {
@@ -37,7 +38,7 @@ export const load: PageServerLoad = async (event) => {
 			ageYears: access.ageYears,
 			/** What the profile knows; nobody has to have said it. */
 			known: { weight: weightKilograms === null ? '' : String(weightKilograms), sex: sex ?? '' },
-			emergencyNumber: chosen.emergencyNumber,
+			emergencyNumber: await numberToCall(house, runner, chosen),
 			tabOwner: tabOwner(runner.runnerId),
 			wasKept: event.url.searchParams.has('kept'),
 			kept: keptView(profile.mileWalk, access.ageYears)

@@ -5,6 +5,7 @@ import { walkCheckForm } from '$lib/forms/walk-check.ts';
 import { maximumOf } from '$lib/guidance/pulse-basis.ts';
 import { walkingPulse, walkingSpeed, type SpeedUnit } from '$lib/guidance/typed-walk.ts';
 import { walkCheck } from '$lib/physiology/walk-check.ts';
+import { numberToCall } from '$lib/server/number-to-call.ts';
 import * as profiles from '$lib/server/profiles.ts';
 import { decimal } from '$words/dates.ts';
 import { needOpen } from '../../standing-of.ts';
@@ -23,7 +24,7 @@ export const load: PageServerLoad = async (event) => {
 		isOff,
 		unit: unitsOf(chosen.settings).speed,
 		limitBpm: isOff ? null : access.pulse.careTeamLimitBpm,
-		emergencyNumber: chosen.emergencyNumber,
+		emergencyNumber: await numberToCall(house, runner, chosen),
 		tabOwner: tabOwner(runner.runnerId),
 		wasKept: event.url.searchParams.has('kept')
 	};

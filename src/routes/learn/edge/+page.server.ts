@@ -3,12 +3,12 @@ import { edgeForm } from '$lib/forms/learn.ts';
 import { readForm } from '$lib/forms/read-form.ts';
 import { edgeExercise, edgeStep } from '$lib/guidance/edge.ts';
 import { beatsIn } from '$lib/physiology/pulse-count.ts';
-import { visitor } from '$lib/server/visitor.ts';
 import { needGuidance } from '../need-guidance.ts';
 import type { Actions, PageServerLoad } from './$types';
+import { numberFor } from '../../number-for.ts';
 
 export const load: PageServerLoad = async (event) => {
-	const { house, runner, guidance } = await needGuidance(event);
+	const { guidance } = await needGuidance(event);
 	const { goal, stretches, highestBpm } = edgeExercise(guidance);
 	return {
 		goal,
@@ -18,7 +18,7 @@ export const load: PageServerLoad = async (event) => {
 			highestBpm === null
 				? null
 				: { bpm: Math.floor(highestBpm), count15: Math.floor(beatsIn(15, highestBpm)) },
-		emergencyNumber: (await visitor(house, runner, event.cookies)).emergencyNumber
+		emergencyNumber: await numberFor(event)
 	};
 };
 

@@ -4,6 +4,7 @@ import { addDays } from '$lib/screening/calendar.ts';
 import * as effortBands from '$lib/server/effort-bands.ts';
 import * as hotDays from '$lib/server/hot-days.ts';
 import * as nextMorning from '$lib/server/next-morning.ts';
+import { numberToCall } from '$lib/server/number-to-call.ts';
 import * as outingPlans from '$lib/server/outing-plans.ts';
 import * as plannedOutings from '$lib/server/planned-outings.ts';
 import { runnerOuting } from '$lib/guidance/runner-outing.ts';
@@ -36,7 +37,7 @@ export const GET: RequestHandler = async (event) => {
 	const hot = await hotDays.ofRunner(house.database, runner.runnerId, { from: today, until });
 	const { database, vault } = house;
 	const mornings = await nextMorning.answered(database, vault, runner.runnerId, today);
-	const { settings, timeZone, emergencyNumber } = chosen;
+	const { settings, timeZone } = chosen;
 	const isSettling = guidance.settlingIn.kind === 'going-on';
 	const mayRun = guidance.mayRun && !isSettling;
 	const running = access.startEffort === 'moderate' ? 'first-runs' : 'runs';
@@ -50,7 +51,7 @@ export const GET: RequestHandler = async (event) => {
 		servedAt: now,
 		grantEndsAt: Math.min(resultEndsAt, now + DAYS_AHEAD * DAY_MS),
 		timeZone,
-		emergencyNumber,
+		emergencyNumber: await numberToCall(house, runner, chosen),
 		mayRun,
 		settlingIn: isSettling,
 		longestRunSeconds: longestRunNow(guidance.settlingIn),

@@ -1,6 +1,4 @@
-import { visitor } from '$lib/server/visitor.ts';
 import type { PageServerLoad } from './$types';
+import { numberFor } from '../../number-for.ts';
 
-export const load: PageServerLoad = async ({ locals: { house, runner }, cookies }) => ({
-	emergencyNumber: (await visitor(house, runner, cookies)).emergencyNumber
-});
+export const load: PageServerLoad = async (event) => ({ emergencyNumber: await numberFor(event) });

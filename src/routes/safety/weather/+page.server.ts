@@ -2,12 +2,10 @@ import { fail } from '@sveltejs/kit';
 import { heatForm } from '$lib/forms/heat.ts';
 import { readForm } from '$lib/forms/read-form.ts';
 import { heatAction } from '$lib/outing/heat.ts';
-import { visitor } from '$lib/server/visitor.ts';
 import type { Actions, PageServerLoad } from './$types';
+import { numberFor } from '../../number-for.ts';
 
-export const load: PageServerLoad = async ({ locals: { house, runner }, cookies }) => ({
-	emergencyNumber: (await visitor(house, runner, cookies)).emergencyNumber
-});
+export const load: PageServerLoad = async (event) => ({ emergencyNumber: await numberFor(event) });
 
 export const actions: Actions = {
 	/** Weather only: nothing about anybody is asked or stored. */

@@ -27,7 +27,7 @@ export const actions: Actions = {
 		await consents.give(house.database, runner.runnerId, now);
 		await settings.save(house.database, runner.runnerId, {
 			timeZone: chosen.timeZone,
-			...(chosen.emergencyNumber === null ? {} : { emergencyNumber: chosen.emergencyNumber })
+			...(chosen.chosenNumber === null ? {} : { emergencyNumber: chosen.chosenNumber })
 		});
 		const answer = { questionId: URGENT_QUESTION, answer: ['none'], aboutNow: true };
 		await drafts.save(

@@ -1,7 +1,7 @@
 import { fail, redirect, type RequestEvent } from '@sveltejs/kit';
 import * as events from '$lib/server/events.ts';
-import { visitor } from '$lib/server/visitor.ts';
 import type { Actions, PageServerLoad } from './$types';
+import { numberFor } from '../../number-for.ts';
 
 type Asked = Pick<RequestEvent, 'locals' | 'cookies'>;
 
@@ -21,9 +21,9 @@ async function standingEvents({ locals }: Asked) {
 	}
 }
 
-async function chosenNumber({ locals: { house, runner }, cookies }: Asked) {
+async function numberOr(event: Asked) {
 	try {
-		return (await visitor(house, runner, cookies)).emergencyNumber;
+		return await numberFor(event);
 	} catch {
 		return null;
 	}
@@ -33,7 +33,7 @@ export const load: PageServerLoad = async (event) => {
 	const held = await standingEvents(event);
 	const earliest = event.locals.now - events.WITHDRAW_WITHIN_MS;
 	return {
-		emergencyNumber: await chosenNumber(event),
+		emergencyNumber: await numberOr(event),
 		stored: held.length > 0,
 		canWithdraw: held.some(({ happenedAt }) => happenedAt > earliest)
 	};

@@ -6,6 +6,7 @@ import type { ScreeningResult } from '$lib/screening/types.ts';
 import * as consents from '$lib/server/consents.ts';
 import * as drafts from '$lib/server/drafts.ts';
 import * as events from '$lib/server/events.ts';
+import { numberToCall } from '$lib/server/number-to-call.ts';
 import * as pains from '$lib/server/pains.ts';
 import { saidSince } from '$lib/server/said-since.ts';
 import * as screenings from '$lib/server/screenings.ts';
@@ -25,7 +26,8 @@ export const load: PageServerLoad = async (event) => {
 	const newest = runner && (await screenings.newest(database, vault, runner.runnerId));
 	const draft = runner && (await drafts.load(database, vault, runner.runnerId, now));
 	const withdrawn = newest !== null && !(await consents.given(database, runner?.runnerId ?? ''));
-	const { emergencyNumber, timeZone } = await visitor(house, runner, event.cookies);
+	const chosen = await visitor(house, runner, event.cookies);
+	const { timeZone } = chosen;
 	const settlesIn = await isSettlingIn(event, access, timeZone);
 	const page = {
 		heading: withdrawn ? ('WITHDRAWN' as const) : headingFor(access),
@@ -36,7 +38,8 @@ export const load: PageServerLoad = async (event) => {
 		...(access.allowed ? whatIsOpen(access) : whatIsClosed(access)),
 		actions: actionsFor(access, draft !== null),
 		canTakeBack: await hasFreshEvent(event),
-		emergencyNumber,
+		emergencyNumber:
+			!access.allowed && access.urgent ? await numberToCall(house, runner, chosen) : null,
 		/** The questions lead on to the group once they are finished. */
 		onTheWay: isFinished(access) ? await onTheWay(event.locals, event.cookies) : null,
 		/** Only a finished form has had its answers deleted. */
