@@ -32,7 +32,7 @@ describe.each(DATABASES)('the outings that lie ahead of a runner on %s', (type) 
 		const groupId = await makeGroup(here, coach);
 		const runner = await join(here, groupId, answers);
 		const words = { inputs: plainWishes, startsOn: today, weekdays: [3, 5], holidays: [] };
-		await programmes.make(here.database, coach, groupId, { words, planned }, NOW);
+		await programmes.make(here.database, here.vault, coach, groupId, { words, planned }, NOW);
 		return { coach, groupId, ...runner };
 	}
 

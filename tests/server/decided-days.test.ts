@@ -3,6 +3,7 @@ import { daysToCome } from '$lib/outing/programme/days-to-come.ts';
 import { generateProgramme } from '$lib/outing/programme/generate.ts';
 import { decide, type Saying } from '$lib/server/decided-days.ts';
 import * as plannedOutings from '$lib/server/planned-outings.ts';
+import { inputsPlace } from '$lib/server/programme-rows.ts';
 import * as programmes from '$lib/server/programmes.ts';
 import { makeCoach, makeGroup, makeHelper } from './coached-group.ts';
 import { DATABASES, DAY, inHouse, NOW } from './in-house.ts';
@@ -29,7 +30,7 @@ describe.each(DATABASES)('what became of the days of a programme on %s', (type) 
 		const coach = await makeCoach(here);
 		const groupId = await makeGroup(here, coach);
 		const making = { words: { ...words, ...to }, planned: planner };
-		await programmes.make(here.database, coach, groupId, making, NOW);
+		await programmes.make(here.database, here.vault, coach, groupId, making, NOW);
 		return { coach, groupId };
 	}
 
@@ -37,7 +38,7 @@ describe.each(DATABASES)('what became of the days of a programme on %s', (type) 
 	const list = ({ coach, groupId }: At) =>
 		plannedOutings.list(here.database, coach.coachId, groupId);
 	const say = ({ coach, groupId }: At, saying: Saying, now = NOW) =>
-		decide(here.database, coach.coachId, groupId, saying, planner, now);
+		decide(here.database, here.vault, coach.coachId, groupId, saying, planner, now);
 	const day = async (at: At, nth: number) => {
 		const found = (await list(at))[nth];
 		if (!found) throw new Error('no such day');
@@ -119,10 +120,11 @@ describe.each(DATABASES)('what became of the days of a programme on %s', (type) 
 		const alone = { onDate: '2026-12-02', outing: unevenRuns };
 		const plan = () => plannedOutings.plan(here.database, coachId, at.groupId, alone);
 		expect(await plan()).toEqual({ kind: 'date-taken' });
-		const { revision } = (await programmes.current(here.database, coachId, at.groupId)) ?? {};
+		const { revision } =
+			(await programmes.current(here.database, here.vault, coachId, at.groupId)) ?? {};
 		const holidays = [alone.onDate];
 		const making = { words: { ...words, holidays }, planned: planner, revision: revision ?? 0 };
-		await programmes.change(here.database, at.coach, at.groupId, making, NOW);
+		await programmes.change(here.database, here.vault, at.coach, at.groupId, making, NOW);
 		expect(await plan()).toMatchObject({ kind: 'planned' });
 		await missed(at, 0, NOW);
 		expect(await numbers(at, 4)).toEqual([
@@ -137,7 +139,7 @@ describe.each(DATABASES)('what became of the days of a programme on %s', (type) 
 		const at = await led();
 		const later = NOW + 2 * DAY;
 		const making = { words: { ...words, startsOn: '2026-11-28' }, planned: planner };
-		await programmes.make(here.database, at.coach, at.groupId, making, later);
+		await programmes.make(here.database, here.vault, at.coach, at.groupId, making, later);
 		expect(await numbers(at, 2)).toEqual([
 			[1, '2026-11-25', 'planned'],
 			[1, '2026-11-28', 'planned']
@@ -149,11 +151,20 @@ describe.each(DATABASES)('what became of the days of a programme on %s', (type) 
 	it('what a programme was made from cannot be read: said, and nothing is lost or moved', async () => {
 		const at = await led();
 		const before = await list(at);
-		const broken = JSON.stringify({ ...plainWishes, weeks: 'many' });
-		for (const inputs of [broken, '{', '[]']) {
+		const { id } = await here.database
+			.selectFrom('programme')
+			.select('id')
+			.where('group_id', '=', at.groupId)
+			.executeTakeFirstOrThrow();
+		const sealed = (content: unknown, owner = at.groupId) =>
+			here.vault.seal(inputsPlace(owner, id), content);
+		const broken = { ...plainWishes, weeks: 'many' };
+		const moved = sealed(plainWishes, 'another group');
+		// Plain JSON counts for nothing either: anybody who reaches the rows could write it.
+		for (const inputs of [sealed(broken), sealed([]), moved, JSON.stringify(plainWishes), '']) {
 			await here.database.updateTable('programme').set({ inputs }).execute();
 			const { coachId } = at.coach;
-			const read = await programmes.current(here.database, coachId, at.groupId);
+			const read = await programmes.current(here.database, here.vault, coachId, at.groupId);
 			expect(read).toMatchObject({ inputs: null, weekdays: [3, 6], revision: 1 });
 		}
 		expect(await missed(at, 0, NOW)).toBe('decided');
@@ -165,17 +176,18 @@ describe.each(DATABASES)('what became of the days of a programme on %s', (type) 
 		const inputs = { ...plainWishes, weeks: 99 };
 		const making = { words: { ...words, inputs }, planned: [] };
 		await expect(
-			programmes.make(here.database, at.coach, at.groupId, making, NOW)
+			programmes.make(here.database, here.vault, at.coach, at.groupId, making, NOW)
 		).rejects.toThrow();
 		expect(await list(at)).not.toEqual([]);
 	});
 
 	it('two who make one at once: the second is told', async () => {
 		const at = await led();
-		const seen = await programmes.current(here.database, at.coach.coachId, at.groupId);
+		const seen = await programmes.current(here.database, here.vault, at.coach.coachId, at.groupId);
 		const make = (instead: programmes.Seen) =>
 			programmes.make(
 				here.database,
+				here.vault,
 				at.coach,
 				at.groupId,
 				{ words, planned: planner, instead },

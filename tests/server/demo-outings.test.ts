@@ -61,7 +61,7 @@ describe.each(DATABASES)('what the made-up group did, on %s', (type) => {
 	async function isFourWeeksIn(now: number) {
 		const { coach, group } = await odile();
 		const today = localDate(now, group.timeZone);
-		const made = await programmes.current(here.database, coach.coachId, group.id);
+		const made = await programmes.current(here.database, here.vault, coach.coachId, group.id);
 		expect(made).toMatchObject({ inputs: { weeks: 16, goal: { minutes: 30 } }, revision: 1 });
 		const days = await plannedOutings.list(here.database, coach.coachId, group.id);
 		expect(days.map(({ number }) => number)).toEqual(Array.from({ length: 48 }, (_, i) => i + 1));
@@ -155,7 +155,7 @@ describe.each(DATABASES)('what the made-up group did, on %s', (type) => {
 
 		it('a day keeps its outing and its name when the days are worked out again', async () => {
 			const { coach, group } = await odile();
-			const made = await programmes.current(here.database, coach.coachId, group.id);
+			const made = await programmes.current(here.database, here.vault, coach.coachId, group.id);
 			if (!made) throw new Error('no programme');
 			const days = await plannedOutings.list(here.database, coach.coachId, group.id);
 			const today = localDate(NOW, group.timeZone);

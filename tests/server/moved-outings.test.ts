@@ -27,7 +27,7 @@ describe.each(DATABASES)('what moved for a runner on %s', (type) => {
 		const groupId = await makeGroup(here, coach);
 		const holidays = ['2026-11-27', '2026-12-24', '2026-12-25', '2027-06-01'];
 		const words = { inputs: plainWishes, startsOn: days[0]!, weekdays: [1, 4], holidays };
-		await programmes.make(here.database, coach, groupId, { words, planned }, NOW);
+		await programmes.make(here.database, here.vault, coach, groupId, { words, planned }, NOW);
 		return { coach, groupId, ...(await join(here, groupId)) };
 	}
 

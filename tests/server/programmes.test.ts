@@ -36,11 +36,18 @@ describe.each(DATABASES)('the programme of a group on %s', (type) => {
 
 	type At = Awaited<ReturnType<typeof led>>;
 	const current = ({ coach, groupId }: At) =>
-		programmes.current(here.database, coach.coachId, groupId);
+		programmes.current(here.database, here.vault, coach.coachId, groupId);
 	const make = ({ coach, groupId }: At, making = { words, planned }) =>
-		programmes.make(here.database, coach, groupId, making, NOW);
+		programmes.make(here.database, here.vault, coach, groupId, making, NOW);
 	const change = ({ coach, groupId }: At, revision: number, to = planned) =>
-		programmes.change(here.database, coach, groupId, { words, planned: to, revision }, NOW);
+		programmes.change(
+			here.database,
+			here.vault,
+			coach,
+			groupId,
+			{ words, planned: to, revision },
+			NOW
+		);
 	const list = ({ coach, groupId }: At) =>
 		plannedOutings.list(here.database, coach.coachId, groupId);
 	const mark = ({ coach, groupId }: At, id: string, state: plannedOutings.PlannedState) =>

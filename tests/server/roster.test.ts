@@ -210,7 +210,7 @@ describe.each(DATABASES)('the roster on %s', (type) => {
 			outing: { ...unevenRuns, name: `Outing ${index + 1}` }
 		}));
 		const words = { inputs: plainWishes, startsOn: days[0]!, weekdays: [1, 4], holidays: [] };
-		await programmes.make(here.database, at.coach, id, { words, planned }, NOW);
+		await programmes.make(here.database, here.vault, at.coach, id, { words, planned }, NOW);
 		const step = { memberId, outingsAhead: -1 };
 		await memberSteps.set(here.database, at.coach, id, step, NOW);
 		expect(await next()).toEqual({

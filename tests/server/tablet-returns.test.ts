@@ -233,7 +233,7 @@ describe.each(DATABASES)('coming back to a shared tablet on %s', (type) => {
 		await nameAlone(here, groupId, 'Somebody else');
 		const group = { id: groupId, name: 'Lantern Street', timeZone: 'Europe/Dublin' };
 		const rows = await roster.of(here.database, here.vault, { coach, group }, NOW + DAY);
-		expect(namesakesOf(rows, group.timeZone)).toEqual([
+		expect(namesakesOf(rows)).toEqual([
 			{
 				name: expect.stringMatching(/^dagny/i),
 				rows: [
@@ -245,7 +245,7 @@ describe.each(DATABASES)('coming back to a shared tablet on %s', (type) => {
 		// What is put away is deleted whole: nobody could come back to it.
 		await members.remove(here.database, coach.coachId, groupId, memberId, NOW + DAY);
 		const left = await roster.of(here.database, here.vault, { coach, group }, NOW + DAY);
-		expect(namesakesOf(left, group.timeZone)).toEqual([]);
+		expect(namesakesOf(left)).toEqual([]);
 		const users = here.database.selectFrom('user').select('id').where('id', '=', runnerId);
 		expect(await users.execute()).toEqual([]);
 	});

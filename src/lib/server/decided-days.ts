@@ -6,6 +6,7 @@ import { calendarOf, datesTaken, replaceDays } from './plan-days.ts';
 import * as plannedOutings from './planned-outings.ts';
 import type { PlannedState } from './programme-rows.ts';
 import * as programmes from './programmes.ts';
+import type { Vault } from './vault.ts';
 
 export type Decided =
 	| 'decided'
@@ -30,6 +31,7 @@ export interface Saying {
  */
 export async function decide(
 	database: Kysely<Database>,
+	vault: Vault,
 	coachId: string,
 	groupId: string,
 	{ plannedId, was, state }: Saying,
@@ -45,7 +47,7 @@ export async function decide(
 		const today = localDate(now, group.timeZone);
 		if (state !== 'planned' && compareDates(day.onDate, today) > 0) return 'not-yet';
 		await plannedOutings.mark(step, coachId, groupId, plannedId, state, now);
-		const programme = await programmes.current(step, coachId, groupId);
+		const programme = await programmes.current(step, vault, coachId, groupId);
 		const inputs = programme?.inputs ?? null;
 		if (programme === null || inputs === null) return 'decided';
 		if (day.programmeId !== programme.id) return 'decided';

@@ -18,13 +18,19 @@ export interface Member {
 	readonly sharedSince: number | null;
 }
 
-/** Everybody who is in the group now, by name: never by anything that a runner does. */
+/**
+ * Everybody who is in the group now, by name: never by anything that a runner does. Of one name, who
+ * joined first comes first.
+ */
 export async function list(
 	database: Kysely<Database>,
 	coachId: string,
 	groupId: string
 ): Promise<Member[]> {
-	const rows = await present(database, coachId, groupId).selectAll('member').execute();
+	const rows = await present(database, coachId, groupId)
+		.selectAll('member')
+		.orderBy('joined_at')
+		.execute();
 	return byName(rows.map(memberOf));
 }
 

@@ -3,7 +3,7 @@ import { dateRanges, type DateRange } from '../calendar/date-ranges.ts';
 import { addDays, compareDates, type LocalDate } from '../calendar/local-date.ts';
 import { comesAgain, type ComesAgain } from '../outing/programme/comes-again.ts';
 import type { Database } from './database/tables.ts';
-import { programmeOf } from './programme-rows.ts';
+import { daysOf } from './programme-rows.ts';
 import { Unreadable } from './vault.ts';
 
 /** What is other in the days of a group than its runners may expect. */
@@ -80,12 +80,12 @@ export async function forRunner(
 }
 
 function freeOf(
-	row: Parameters<typeof programmeOf>[0],
+	row: Parameters<typeof daysOf>[0],
 	today: LocalDate,
 	until: LocalDate
 ): readonly DateRange[] {
 	try {
-		return dateRanges(programmeOf(row).holidays.filter((on) => isBetween(on, today, until)));
+		return dateRanges(daysOf(row).holidays.filter((on) => isBetween(on, today, until)));
 	} catch (error) {
 		if (error instanceof Unreadable) return [];
 		throw error;

@@ -7,6 +7,7 @@ import type { Environment } from './environment.ts';
 import { openMail } from './mail.ts';
 import { keyOf } from './house-key.ts';
 import { deriveKey } from './keys.ts';
+import { sealProgrammes } from './seal-programmes.ts';
 import type { RequestEvent } from './sign-in.ts';
 import { sweepDaily } from './sweep.ts';
 import { openVault, type Vault } from './vault.ts';
@@ -34,6 +35,7 @@ export async function openHouse(
 	try {
 		await migrate(database);
 		const vault = await openVault(database, key);
+		await sealProgrammes(database, vault);
 		const mail = environment.mail && openMail({ ...environment.mail, report: console.error });
 		const auth = openAuth({
 			database,

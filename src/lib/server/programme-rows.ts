@@ -7,7 +7,7 @@ import { outingOf } from './outing-shape.ts';
 import { programmeInputs, type ProgrammeInputs } from './programme-inputs.ts';
 import { readJson } from './readable.ts';
 import { localDate } from './shapes.ts';
-import { Unreadable } from './vault.ts';
+import { Unreadable, type Place, type Vault } from './vault.ts';
 
 export type { ProgrammeInputs } from './programme-inputs.ts';
 
@@ -50,16 +50,11 @@ const days = z.strictObject({
 });
 
 /** @throws Unreadable */
-export function programmeOf(row: Selectable<Database['programme']>): Programme {
-	const read = days.safeParse({
-		weekdays: readJson(row.weekdays, 'programme'),
-		holidays: readJson(row.holidays, 'programme')
-	});
-	if (!read.success) throw new Unreadable('programme');
+export function programmeOf(row: Selectable<Database['programme']>, vault: Vault): Programme {
 	return {
-		...read.data,
+		...daysOf(row),
 		id: row.id,
-		inputs: inputsOf(row.inputs),
+		inputs: inputsOf(row, vault),
 		startsOn: row.starts_on,
 		revision: row.revision,
 		changedAt: row.changed_at,
@@ -67,20 +62,47 @@ export function programmeOf(row: Selectable<Database['programme']>): Programme {
 	};
 }
 
-function inputsOf(column: string): ProgrammeInputs | null {
+/**
+ * The days of the week and those without an outing.
+ * @throws Unreadable
+ */
+export function daysOf(row: Pick<Selectable<Database['programme']>, 'weekdays' | 'holidays'>) {
+	const read = days.safeParse({
+		weekdays: readJson(row.weekdays, 'programme'),
+		holidays: readJson(row.holidays, 'programme')
+	});
+	if (!read.success) throw new Unreadable('programme');
+	return read.data;
+}
+
+/** What it was made from holds the shares of the runner in the middle of the group: it is sealed. */
+export const inputsPlace = (groupId: string, programmeId: string): Place => ({
+	table: 'programme',
+	owner: groupId,
+	row: programmeId
+});
+
+function inputsOf(
+	row: Pick<Selectable<Database['programme']>, 'id' | 'group_id' | 'inputs'>,
+	vault: Vault
+): ProgrammeInputs | null {
 	try {
-		return programmeInputs.parse(JSON.parse(column));
+		return vault.unseal(inputsPlace(row.group_id, row.id), row.inputs, programmeInputs);
 	} catch {
 		return null;
 	}
 }
 
 /** @throws ZodError for what is no programme */
-export function programmeColumns({ startsOn, inputs, ...rest }: ProgrammeWords) {
+export function programmeColumns(
+	{ startsOn, inputs, ...rest }: ProgrammeWords,
+	place: Place,
+	vault: Vault
+) {
 	const { weekdays, holidays } = days.parse(rest);
 	return {
 		starts_on: localDate.parse(startsOn),
-		inputs: JSON.stringify(programmeInputs.parse(inputs)),
+		inputs: vault.seal(place, programmeInputs.parse(inputs)),
 		weekdays: JSON.stringify(weekdays),
 		holidays: JSON.stringify(holidays)
 	};

@@ -1,44 +1,24 @@
 import { randomUUID } from 'node:crypto';
 import type { Kysely } from 'kysely';
 import { localDate } from '../calendar/local-date.ts';
-import type { CalendarDay } from '../outing/programme/days-to-come.ts';
 import type { LocalDate } from '../screening/types.ts';
 import type { Coach } from './coaches.ts';
 import type { Database } from './database/tables.ts';
 import * as groups from './groups.ts';
+import { calendarOf, datesTaken, freeDays, replaceDays, type DatesTaken } from './plan-days.ts';
+import { plannedBy, type Making } from './programme-making.ts';
 import {
-	calendarOf,
-	datesTaken,
-	freeDays,
-	replaceDays,
-	type DatesTaken,
-	type ToPlan
-} from './plan-days.ts';
-import {
+	inputsPlace,
 	programmeColumns,
 	programmeOf,
 	type Programme,
 	type ProgrammeWords
 } from './programme-rows.ts';
+import type { Vault } from './vault.ts';
 
 export type { ToPlan } from './plan-days.ts';
+export type { Making, Planner } from './programme-making.ts';
 export type { Programme, ProgrammeInputs, ProgrammeWords } from './programme-rows.ts';
-
-/**
- * Works the days to come out of the calendar as it is at that moment; null for wishes that cannot be
- * met. It is asked while nobody else can change the calendar, so it only reckons.
- */
-export type Planner = (
-	words: ProgrammeWords,
-	calendar: readonly CalendarDay[],
-	today: LocalDate
-) => readonly ToPlan[] | null;
-
-/** What a programme was made from, and the days that came of it or how they come of it. */
-export interface Making {
-	readonly words: ProgrammeWords;
-	readonly planned: readonly ToPlan[] | Planner;
-}
 
 /** The programme that somebody saw, or null for none. */
 export type Seen = Pick<Programme, 'id' | 'revision'> | null;
@@ -62,6 +42,7 @@ type Leading = Pick<Coach, 'coachId' | 'name'>;
 /** The programme that the group follows, or null. */
 export async function current(
 	database: Kysely<Database>,
+	vault: Vault,
 	coachId: string,
 	groupId: string
 ): Promise<Programme | null> {
@@ -72,7 +53,7 @@ export async function current(
 		.where('group_id', 'in', groups.idsOf(database, coachId))
 		.where('ended_at', 'is', null)
 		.executeTakeFirst();
-	return row ? programmeOf(row) : null;
+	return row ? programmeOf(row, vault) : null;
 }
 
 /**
@@ -83,6 +64,7 @@ export async function current(
  */
 export async function make(
 	database: Kysely<Database>,
+	vault: Vault,
 	coach: Leading,
 	groupId: string,
 	{ words, planned: how, instead }: Making & { readonly instead?: Seen },
@@ -91,7 +73,7 @@ export async function make(
 	return database.transaction().execute(async (step) => {
 		const group = await holdOwned(step, coach.coachId, groupId);
 		if (group === null) return { kind: 'not-found' };
-		const before = await current(step, coach.coachId, groupId);
+		const before = await current(step, vault, coach.coachId, groupId);
 		if (instead !== undefined && !isSame(before, instead)) return { kind: 'changed-meanwhile' };
 		const today = localDate(now, group.timeZone);
 		const planned = plannedBy(how, words, await calendarOf(step, groupId, null), today);
@@ -102,7 +84,8 @@ export async function make(
 		await step
 			.insertInto('programme')
 			.values({
-				...columns(coach, words, 1, now),
+				...columns(coach, 1, now),
+				...programmeColumns(words, inputsPlace(groupId, id), vault),
 				id,
 				group_id: groupId,
 				created_at: now
@@ -116,6 +99,7 @@ export async function make(
 /** Changes days, holidays or plan; only owners do. What was done or missed stays as it was. */
 export async function change(
 	database: Kysely<Database>,
+	vault: Vault,
 	coach: Leading,
 	groupId: string,
 	{ words, planned: how, revision }: Making & { readonly revision: number },
@@ -123,7 +107,7 @@ export async function change(
 ): Promise<Replanned> {
 	return database.transaction().execute(async (step) => {
 		const group = await holdOwned(step, coach.coachId, groupId);
-		const before = group ? await current(step, coach.coachId, groupId) : null;
+		const before = group ? await current(step, vault, coach.coachId, groupId) : null;
 		if (group === null || before === null) return { kind: 'not-found' };
 		if (before.revision !== revision) return { kind: 'changed-meanwhile' };
 		const today = localDate(now, group.timeZone);
@@ -132,7 +116,10 @@ export async function change(
 		if (taken !== null) return taken;
 		await step
 			.updateTable('programme')
-			.set(columns(coach, words, revision + 1, now))
+			.set({
+				...columns(coach, revision + 1, now),
+				...programmeColumns(words, inputsPlace(groupId, before.id), vault)
+			})
 			.where('id', '=', before.id)
 			.execute();
 		await replaceDays(step, groupId, before.id, planned, today);
@@ -171,12 +158,6 @@ async function endCurrent(
 	return numUpdatedRows > 0n;
 }
 
-function plannedBy(how: Making['planned'], ...at: Parameters<Planner>): readonly ToPlan[] {
-	const planned = typeof how === 'function' ? how(...at) : how;
-	if (planned === null) throw new RangeError('a programme requires wishes that can be met');
-	return planned;
-}
-
 /** The group where it is the coach's own; whoever else changes it waits. */
 async function holdOwned(step: Kysely<Database>, coachId: string, groupId: string) {
 	await groups.hold(step, groupId);
@@ -187,9 +168,8 @@ async function holdOwned(step: Kysely<Database>, coachId: string, groupId: strin
 const isSame = (before: Programme | null, seen: Seen) =>
 	before?.id === seen?.id && before?.revision === seen?.revision;
 
-function columns(coach: Leading, words: ProgrammeWords, revision: number, now: number) {
+function columns(coach: Leading, revision: number, now: number) {
 	return {
-		...programmeColumns(words),
 		revision,
 		changed_at: now,
 		changed_by: coach.coachId,

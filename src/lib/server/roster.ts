@@ -18,7 +18,7 @@ export interface RosterRow {
 	readonly memberId: string;
 	readonly name: string;
 	/** Null for a name alone. */
-	readonly joinedAt: number | null;
+	readonly joinedOn: LocalDate | null;
 	readonly state: RosterState;
 	readonly next: NextStep;
 	/** The group's next outing at the runner's own step; null where none is planned. */
@@ -95,7 +95,7 @@ async function look(
 		return {
 			memberId: member.id,
 			name: member.name,
-			joinedAt: member.joinedAt,
+			joinedOn: member.joinedAt === null ? null : localDate(member.joinedAt, group.timeZone),
 			state,
 			next: nextStep(state),
 			nextOuting: own && {

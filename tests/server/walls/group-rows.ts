@@ -258,6 +258,7 @@ export const groupRows: readonly Row[] = [
 	leads('decided-days.decide', 'not-found', (who, to) =>
 		decide(
 			to.db,
+			to.vault,
 			who.id,
 			to.at.groupId,
 			{ plannedId: to.plannedId, was: 'planned', state: 'missed' },
@@ -265,12 +266,21 @@ export const groupRows: readonly Row[] = [
 			NOW + 10 * DAY
 		)
 	),
-	leads('programmes.current', null, (who, to) => programmes.current(to.db, who.id, to.at.groupId)),
+	leads('programmes.current', null, (who, to) =>
+		programmes.current(to.db, to.vault, who.id, to.at.groupId)
+	),
 	decides('programmes.make', { kind: 'not-found' }, (who, to) =>
-		programmes.make(to.db, who.coach, to.at.groupId, { words, planned }, NOW)
+		programmes.make(to.db, to.vault, who.coach, to.at.groupId, { words, planned }, NOW)
 	),
 	decides('programmes.change', { kind: 'not-found' }, (who, to) =>
-		programmes.change(to.db, who.coach, to.at.groupId, { words, planned, revision: 1 }, NOW)
+		programmes.change(
+			to.db,
+			to.vault,
+			who.coach,
+			to.at.groupId,
+			{ words, planned, revision: 1 },
+			NOW
+		)
 	),
 	decides('programmes.end', 'not-found', (who, to) =>
 		programmes.end(to.db, who.id, to.at.groupId, NOW)

@@ -148,7 +148,7 @@ async function keepOfGroup(here: InHouse, { owner, groupId, ines }: People) {
 	const plan = await outingPlans.create(database, { coach: owner, groupId }, unevenRuns, NOW);
 	const planned = [{ number: 1, week: 1, onDate: '2026-12-03', outing: unevenRuns }];
 	const words = { inputs: plainWishes, startsOn: '2026-12-03', weekdays: [4], holidays: [] };
-	await programmes.make(database, owner, groupId, { words, planned }, NOW);
+	await programmes.make(database, here.vault, owner, groupId, { words, planned }, NOW);
 	await memberSteps.set(database, owner, groupId, { memberId, outingsAhead: -1 }, NOW);
 	const [first] = await plannedOutings.list(database, coachId, groupId);
 	const withGroup = { ...begun(randomUUID()), at: NINE_ON_THAT_DAY, plannedId: first?.id ?? null };

@@ -21,6 +21,7 @@ import * as memberSteps from '$lib/server/member-steps.ts';
 import * as memberships from '$lib/server/memberships.ts';
 import * as movedOutings from '$lib/server/moved-outings.ts';
 import * as nextMorning from '$lib/server/next-morning.ts';
+import { numberToCall } from '$lib/server/number-to-call.ts';
 import * as outingPlans from '$lib/server/outing-plans.ts';
 import * as pains from '$lib/server/pains.ts';
 import * as passkeys from '$lib/server/passkeys.ts';
@@ -321,6 +322,26 @@ export const runnerRows: readonly Row[] = [
 		}
 	),
 	own('walks.list', [], (who, to) => walks.list(to.db, who.id)),
+	own(
+		'number-to-call.numberToCall',
+		null,
+		(who, to) => numberToCall(to.house, who.signed, { chosenNumber: null }),
+		{ gets: '112', but: { otherRunner: '112' } }
+	),
+	own(
+		'coming-outings.waitingForNumber',
+		[],
+		(who, to) => comingOutings.waitingForNumber(to.db, who.id, today, '2026-12-31'),
+		{
+			first: async ({ db, at }) =>
+				void (await db
+					.updateTable('running_group')
+					.set({ emergency_number: null })
+					.where('id', '=', at.groupId)
+					.execute()),
+			gets: [expect.stringContaining('Lantern Street')]
+		}
+	),
 	own('coming-outings.forRunner', [], (who, to) =>
 		comingOutings.forRunner(to.house, who.signed, today, '2026-12-31', { now: NOW, today })
 	),

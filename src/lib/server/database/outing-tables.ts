@@ -31,7 +31,7 @@ export interface OutingTables {
 	programme: {
 		id: string;
 		group_id: string;
-		/** JSON of what it was made from. */
+		/** Sealed: what it was made from. */
 		inputs: string;
 		starts_on: LocalDate;
 		/** JSON: days of the week, 1 for Monday to 7 for Sunday. */

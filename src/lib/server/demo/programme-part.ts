@@ -29,7 +29,14 @@ export function metOn(today: LocalDate): readonly LocalDate[] {
 }
 
 /** Sixteen weeks, of which four lie behind the group, and the next outing is today or soon. */
-export const programmeOfGroup: DemoPart = async ({ database, coach, groupId, words, today }) => {
+export const programmeOfGroup: DemoPart = async ({
+	database,
+	vault,
+	coach,
+	groupId,
+	words,
+	today
+}) => {
 	const answer = generateProgramme(wishes, words.outingName);
 	if (answer.kind !== 'programme') throw new Error(`no programme came of it: ${answer.kind}`);
 	const startsOn = metOn(today)[0] ?? today;
@@ -37,6 +44,6 @@ export const programmeOfGroup: DemoPart = async ({ database, coach, groupId, wor
 	const planned = planAhead(answer.weeks, days, [], startsOn);
 	const making = { words: { inputs: { ...wishes }, ...days }, planned };
 	const madeAt = noonOf(addDays(today, -DEMO_DAYS));
-	const made = await programmes.make(database, coach, groupId, making, madeAt);
+	const made = await programmes.make(database, vault, coach, groupId, making, madeAt);
 	if (made.kind !== 'made') throw new Error(`the programme was not made: ${made.kind}`);
 };

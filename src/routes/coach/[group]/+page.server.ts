@@ -30,7 +30,7 @@ export const load: PageServerLoad = async (event) => {
 		setName: set && set.name,
 		isHot: (await hotDays.list(database, coach.coachId, group.id, today))[0] === today,
 		hereCount: rows.filter(({ isHereToday }) => isHereToday).length,
-		namesakes: namesakesOf(rows, group.timeZone),
+		namesakes: namesakesOf(rows),
 		rows: rows.map((row) => ({
 			...row,
 			daysLeft: row.state.open ? daysLeft(row.state, today) : null

@@ -19,7 +19,7 @@ const NOTICES = ['made', 'meanwhile', 'days', 'set', 'full'] as const;
 
 export const load: PageServerLoad = async (event) => {
 	const { house, database, coach, group, now, today } = await needGroup(event);
-	const current = await programmes.current(database, coach.coachId, group.id);
+	const current = await programmes.current(database, house.vault, coach.coachId, group.id);
 	const planned = await plannedOutings.list(database, coach.coachId, group.id);
 	const hot = await hotDays.list(database, coach.coachId, group.id, today);
 	const library = await outingPlans.list(database, { coach, groupId: group.id });

@@ -21,12 +21,12 @@ type Needed = Awaited<ReturnType<typeof needGroup>>;
 export const calendarActions = {
 	say: async (event: RequestEvent) => {
 		const needed = await needGroup(event);
-		const { database, coach, group, now } = needed;
+		const { database, vault, coach, group, now } = needed;
 		const read = readForm(await event.request.formData(), saidForm);
 		if (!read.ok) notFound();
 		const { id, was, state } = read.value;
 		const saying = { plannedId: id, was, state };
-		const done = await decide(database, coach.coachId, group.id, saying, planner, now);
+		const done = await decide(database, vault, coach.coachId, group.id, saying, planner, now);
 		if (done === 'not-found') notFound();
 		if (done !== 'decided') redirect(303, `${pathOf(needed)}?meanwhile`);
 		redirect(303, `${pathOf(needed)}${state === 'planned' ? '' : `?said=${id}`}#now`);
@@ -34,11 +34,11 @@ export const calendarActions = {
 	/** All days that are over and of which nobody has said anything were done. */
 	allDone: async (event: RequestEvent) => {
 		const needed = await needGroup(event);
-		const { database, coach, group, now, today } = needed;
+		const { database, vault, coach, group, now, today } = needed;
 		const planned = await plannedOutings.list(database, coach.coachId, group.id);
 		for (const { id } of planned.filter((one) => isOpen(one, today))) {
 			const saying = { plannedId: id, was: 'planned', state: 'done' } as const;
-			await decide(database, coach.coachId, group.id, saying, planner, now);
+			await decide(database, vault, coach.coachId, group.id, saying, planner, now);
 		}
 		redirect(303, pathOf(needed));
 	},
@@ -112,20 +112,20 @@ export const calendarActions = {
 const pathOf = ({ group }: Needed) => `/coach/${group.id}/programme`;
 
 /** The programme, where it can be read: days of another cannot be worked out anew. */
-async function currentOf({ database, coach, group }: Needed) {
-	const current = await programmes.current(database, coach.coachId, group.id);
+async function currentOf({ database, vault, coach, group }: Needed) {
+	const current = await programmes.current(database, vault, coach.coachId, group.id);
 	const inputs = current?.inputs ?? null;
 	if (current === null || inputs === null) notFound();
 	return { ...current, inputs };
 }
 
 async function change(
-	{ database, coach, group, now }: Needed,
+	{ database, vault, coach, group, now }: Needed,
 	words: programmes.ProgrammeWords,
 	revision: number
 ) {
 	const making = { words, planned: planner, revision };
-	const done = await programmes.change(database, coach, group.id, making, now);
+	const done = await programmes.change(database, vault, coach, group.id, making, now);
 	if (done.kind === 'not-found') notFound();
 	return done.kind;
 }

@@ -17,14 +17,14 @@ type Asked = Parameters<typeof needOwner>[0];
 
 async function need(event: Asked) {
 	const needed = await needOwner(event);
-	const { house, database, coach, group, now } = needed;
+	const { house, database, vault, coach, group, now } = needed;
 	const seen = (await memberBands.list(house, coach, group.id, now)) ?? notFound();
 	const start = programmeStart(seen.map(({ course }) => course));
 	// Whoever has pulse off has no course, and may settle in all the same.
 	const settlingIn =
 		start.settlingIn || seen.some(({ today }) => today.open && today.settlingInUntil !== null);
 	const planned = await plannedOutings.list(database, coach.coachId, group.id);
-	const before = await programmes.current(database, coach.coachId, group.id);
+	const before = await programmes.current(database, vault, coach.coachId, group.id);
 	return { ...needed, seen, start: { ...start, settlingIn }, planned, before };
 }
 
@@ -59,7 +59,7 @@ export const actions: Actions = {
 	},
 	keep: async (event) => {
 		const needed = await need(event);
-		const { database, coach, group, now, before } = needed;
+		const { database, vault, coach, group, now, before } = needed;
 		const form = await event.request.formData();
 		const met = asked(form, needed);
 		if (met.kind === 'refused') return fail(400, met);
@@ -73,7 +73,7 @@ export const actions: Actions = {
 		}
 		if (before !== null && form.get('replace') !== 'yes') return notKept({ notSure: true });
 		const making = { words, planned: planner, instead: before };
-		const made = await programmes.make(database, coach, group.id, making, now);
+		const made = await programmes.make(database, vault, coach, group.id, making, now);
 		if (made.kind === 'not-found') notFound();
 		if (made.kind !== 'made') return notKept({ meanwhile: true });
 		redirect(303, `/coach/${group.id}/programme?made`);
