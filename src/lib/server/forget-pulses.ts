@@ -8,8 +8,9 @@ import type { Vault } from './vault.ts';
 
 /**
  * Deletes every stored pulse of a runner, for a result that turns pulse off: they could be wrong for
- * this person, and what is not held cannot leak.
- * @throws VaultClosed, Unreadable
+ * this person, and what is not held cannot leak. What cannot be opened is emptied unread, so that no
+ * spoilt row keeps a stricter result from being stored.
+ * @throws VaultClosed
  */
 export async function forgetPulses(
 	database: Kysely<Database>,

@@ -5,7 +5,7 @@ import { phaseKinds } from '../outing/phase.ts';
 import { talkLevels } from '../physiology/effort-scale.ts';
 import * as consents from './consents.ts';
 import type { Database } from './database/tables.ts';
-import { readEach, type Note } from './readable.ts';
+import { EMPTIED, readApart, readEach, type Note } from './readable.ts';
 import * as shapes from './shapes.ts';
 import type { Place, Vault } from './vault.ts';
 
@@ -148,23 +148,30 @@ export async function removeAll(database: Kysely<Database>, runnerId: string): P
 }
 
 /**
- * Takes every pulse out of the guesses; efforts and talk stay.
+ * Takes every pulse out of the guesses; efforts and talk stay, but for those that cannot be read.
  * @returns whether there were any
- * @throws VaultClosed, Unreadable
+ * @throws VaultClosed
  */
 export async function forgetPulses(
 	database: Kysely<Database>,
 	vault: Vault,
 	runnerId: string
 ): Promise<boolean> {
-	const guesses = await list(database, vault, runnerId);
-	const withPulse = guesses.filter(({ pulseBpm, seen: what }) => pulseBpm ?? what?.pulseBpm);
+	const rows = await ofRunner(database, runnerId).selectAll().execute();
+	const { kept, spoilt } = readApart(rows, (row) => read(vault, row));
+	for (const { id } of spoilt) await write(database, runnerId, id, EMPTIED);
+	const withPulse = kept.filter(({ pulseBpm, seen: what }) => pulseBpm ?? what?.pulseBpm);
 	for (const { id, guessedAt: _, ...said } of withPulse) {
 		const what = said.seen && { ...said.seen, pulseBpm: null, method: null };
 		const sealed = vault.seal(placeOf(runnerId, id), { ...said, pulseBpm: null, seen: what });
-		await database.updateTable('guess').set({ sealed }).where('id', '=', id).execute();
+		await write(database, runnerId, id, sealed);
 	}
-	return withPulse.length > 0;
+	return withPulse.length + spoilt.length > 0;
+}
+
+async function write(database: Kysely<Database>, runnerId: string, id: string, sealed: string) {
+	const guess = database.updateTable('guess').set({ sealed });
+	await guess.where('runner_id', '=', runnerId).where('id', '=', id).execute();
 }
 
 const ofRunner = (database: Kysely<Database>, runnerId: string) =>

@@ -94,8 +94,7 @@ export async function entriesOf(
 	let rows = database.selectFrom('past_entry').selectAll().where('runner_id', '=', runnerId);
 	if (only !== null) rows = rows.where('outing_run_id', 'in', [only].flat());
 	const kept = await rows.execute();
-	const read = ({ id, sealed }: (typeof kept)[number]) =>
-		vault.unseal(placeOf(runnerId, id), sealed, entryShape);
+	const read = (row: (typeof kept)[number]) => entryOf(vault, runnerId, row);
 	return mergeEntries(readEach(kept, read, (row) => row.received_at, note));
 }
 
@@ -180,6 +179,13 @@ export function outingsOf(database: Kysely<Database>, runnerId: string) {
 		.where('runner_id', '=', runnerId)
 		.where('removed_at', 'is', null);
 }
+
+/** @throws VaultClosed, Unreadable */
+export const entryOf = (
+	vault: Vault,
+	runnerId: string,
+	{ id, sealed }: { readonly id: string; readonly sealed: string }
+): Entry => vault.unseal(placeOf(runnerId, id), sealed, entryShape);
 
 export function placeOf(runnerId: string, id: string): Place {
 	return { table: 'past_entry', owner: runnerId, row: id };

@@ -1,7 +1,8 @@
 import type { Kysely } from 'kysely';
 import type { Entry } from '../outing/entry.ts';
 import type { Database } from './database/tables.ts';
-import { entriesOf, placeOf } from './past-outings.ts';
+import { entryOf, placeOf } from './past-outings.ts';
+import { EMPTIED, readApart } from './readable.ts';
 import { standing } from './standing.ts';
 import type { Vault } from './vault.ts';
 
@@ -22,18 +23,26 @@ export async function withoutPulses(
 }
 
 /**
- * Takes every pulse out of a runner's past outings; talk, effort and what was done stay.
+ * Takes every pulse out of a runner's past outings; talk, effort and what was done stay, but for what
+ * cannot be read.
  * @returns whether there were any
- * @throws VaultClosed, Unreadable
+ * @throws VaultClosed
  */
 export async function forgetPulses(
 	database: Kysely<Database>,
 	vault: Vault,
 	runnerId: string
 ): Promise<boolean> {
-	const withPulse = (await entriesOf(database, vault, runnerId)).filter(hasPulse);
+	const rows = await database
+		.selectFrom('past_entry')
+		.select(['id', 'sealed'])
+		.where('runner_id', '=', runnerId)
+		.execute();
+	const { kept, spoilt } = readApart(rows, (row) => entryOf(vault, runnerId, row));
+	const withPulse = kept.filter(hasPulse);
+	for (const { id } of spoilt) await put(database, runnerId, id, EMPTIED);
 	for (const entry of withPulse) await write(database, vault, runnerId, entry.id, bare(entry)[0]);
-	return withPulse.length > 0;
+	return withPulse.length + spoilt.length > 0;
 }
 
 /** A guessed pulse is one that somebody has in mind for themselves: it goes with the measured ones. */
@@ -60,7 +69,10 @@ async function write(
 		await entry.where('id', '=', id).execute();
 		return;
 	}
-	const sealed = vault.seal(placeOf(runnerId, id), left);
+	await put(database, runnerId, id, vault.seal(placeOf(runnerId, id), left));
+}
+
+async function put(database: Kysely<Database>, runnerId: string, id: string, sealed: string) {
 	const entry = database.updateTable('past_entry').set({ sealed });
 	await entry.where('runner_id', '=', runnerId).where('id', '=', id).execute();
 }

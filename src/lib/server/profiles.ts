@@ -7,6 +7,7 @@ import { byRunner, type Of } from './by-runner.ts';
 import * as consents from './consents.ts';
 import type { Database } from './database/tables.ts';
 import * as shapes from './shapes.ts';
+import { EMPTIED, passOver, readOr } from './readable.ts';
 import type { Place, Vault } from './vault.ts';
 
 const morning = z.strictObject({
@@ -159,7 +160,7 @@ export async function change(
 }
 
 /**
- * Deletes every pulse of the profile. That two mornings asked for advice is kept: forgetting it would
+ * Deletes every pulse of the profile, and of one that cannot be read everything. That two mornings asked for advice is kept: forgetting it would
  * loosen.
  * @returns whether there were any
  */
@@ -169,13 +170,23 @@ export async function forgetPulses(
 	runnerId: string,
 	now: number
 ): Promise<boolean> {
-	const profile = await load(database, vault, runnerId);
+	const profile = await loadOrNull(database, vault, runnerId);
+	if (profile === null) {
+		const row = database.updateTable('profile').set({ sealed: EMPTIED, updated_at: now });
+		await row.where('runner_id', '=', runnerId).execute();
+		return true;
+	}
 	const { mornings, supervisedMaximumBpm, walkCheck, mileWalk } = profile;
 	const single = [supervisedMaximumBpm, walkCheck, mileWalk];
 	if (mornings.length === 0 && single.every((pulses) => pulses === null)) return false;
 	const without = { mornings: [], supervisedMaximumBpm: null, walkCheck: null, mileWalk: null };
 	await save(database, vault, runnerId, { ...profile, ...without }, now);
 	return true;
+}
+
+/** Null for one that cannot be read. */
+async function loadOrNull(database: Kysely<Database>, vault: Vault, runnerId: string) {
+	return readOr<Profile | null>(() => load(database, vault, runnerId), null, passOver);
 }
 
 function placeOf(runnerId: string): Place {

@@ -36,7 +36,31 @@ export function readEach<Row, Kept>(
 	});
 }
 
-/** The same for what stands in one row; what there is instead, where it cannot be read. */
+/**
+ * What a sealed value becomes that cannot be opened and has to go: its content is gone, and the row
+ * stays one that cannot be read. Taken away, it would open what it closes.
+ */
+export const EMPTIED = '';
+
+/** Every row, and those that cannot be read beside them: for what is deleted without being opened. */
+export function readApart<Row, Kept>(
+	rows: readonly Row[],
+	read: (row: Row) => Kept
+): { readonly kept: readonly Kept[]; readonly spoilt: readonly Row[] } {
+	const spoilt: Row[] = [];
+	const kept = rows.flatMap((row) => {
+		try {
+			return [read(row)];
+		} catch (error) {
+			if (!(error instanceof Unreadable)) throw error;
+			spoilt.push(row);
+			return [];
+		}
+	});
+	return { kept, spoilt };
+}
+
+/** What stands in one row, or what there is instead where it cannot be read. */
 export async function readOr<Kept>(
 	read: () => Promise<Kept>,
 	instead: Kept,

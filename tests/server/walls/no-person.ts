@@ -107,6 +107,8 @@ export const noPerson: Readonly<Record<string, 'inner' | (string & {})>> = {
 	// From what is given to what is answered, and nothing read.
 	'band-setting-rows.entryOf': 'pure',
 	'csv.csv': 'pure',
+	'readable.readApart': 'pure',
+	'past-outings.entryOf': 'pure',
 	'readable.readEach': 'pure',
 	'readable.passOver': 'pure',
 	'readable.readJson': 'pure',
