@@ -250,10 +250,52 @@ test('a coach confirms advice, sees never why, and is named to the runner', asyn
 	await advice.getByRole('button', { name: 'Confirm this advice' }).click();
 	await expect(advice.getByText(/^Confirmed by Odile Marr/)).toBeVisible();
 	await become(page, tobias);
+	// Where it is used: on the result that it opened, and where advice is written down.
+	for (const path of ['/screening/result', '/screening/advice']) {
+		await page.goto(path);
+		await expect(
+			page.getByText(`Confirmed by Odile Marr, Run leader, level 2, on ${today()}.`)
+		).toBeVisible();
+	}
+});
+
+test('whoever may talk an age rule over with a coach reads the qualification, or that there is none', async ({
+	page,
+	lantern,
+	stranger
+}) => {
+	const tobias = await lantern.join(await stranger(), 'Tobias', leadsTo.mayWalk);
+	const ines = await lantern.join(await stranger(), 'Ines', leadsTo.askFirst);
+	for (const path of ['/screening/result', '/screening/advice']) {
+		const asked = await (await tobias.get(path)).text();
+		expect(asked, path).toContain('Odile Marr: Run leader, level 2.');
+		// A sign of illness is a doctor's alone.
+		expect(await (await ines.get(path)).text(), path).not.toContain('Run leader');
+	}
+	const about = { name: 'Odile Marr', qualification: '' };
+	await lantern.coach.send('/coach/account?/about', about);
+	await tobias.lead('/screening/advice?/record', {
+		givenOn: todayIn('UTC'),
+		role: 'exercise-professional',
+		covers: 'R-AGE-45',
+		scope: 'walkrun',
+		limitBpm: ''
+	});
+	await become(page, tobias);
+	await page.goto('/screening/result');
+	await expect(page.getByText('No coach has confirmed this advice.')).toBeVisible();
 	await page.goto('/screening/advice');
-	await expect(
-		page.getByText(`Confirmed by Odile Marr, Run leader, level 2, on ${today()}.`)
-	).toBeVisible();
+	await expect(page.getByText('Odile Marr: no qualification given.')).toBeVisible();
+	await become(page, lantern.coach);
+	await page.goto(lantern.bandsOf('Tobias'));
+	const advice = part(page, 'Advice');
+	await expect(advice.getByRole('link', { name: 'Write down your qualification' })).toBeVisible();
+	await advice.getByRole('button', { name: 'Confirm this advice' }).click();
+	await become(page, tobias);
+	for (const path of ['/screening/result', '/screening/advice']) {
+		await page.goto(path);
+		await expect(page.getByText(/^Confirmed by Odile Marr, no qualification given, on/)).toBeVisible();
+	}
 });
 
 test('the desk is not there for a runner, nor a runner who is in another group', async ({

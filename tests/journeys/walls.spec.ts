@@ -4,7 +4,8 @@ import { House } from './house.ts';
 import { ADDRESS_HEADER } from './lantern-street.ts';
 import { ask, isLook, pathOf, type Question, type Told } from './walls/ask.ts';
 import { Snapshot } from './walls/snapshot.ts';
-import { persons, type Ids, type Outcome, type Person } from './walls/wall.ts';
+import { tabletWalls } from './walls/tablet-walls.ts';
+import { anybody, persons, type Ids, type Outcome, type Person, type Walls } from './walls/wall.ts';
 import { walls } from './walls/walls.ts';
 import { makeWorld, type World } from './walls/world.ts';
 
@@ -41,12 +42,14 @@ const test = base.extend<{ here: Here }>({
 	}
 });
 
-const lines = Object.entries(walls).flatMap(([route, ways]) =>
-	Object.entries(ways).flatMap(([way, wall]) =>
-		// A page can be asked for as its data, too.
-		(way === 'page' ? ['page', 'data'] : [way]).map((one) => ({ route, way: one, wall }))
-	)
-);
+const linesOf = (table: Walls) =>
+	Object.entries(table).flatMap(([route, ways]) =>
+		Object.entries(ways).flatMap(([way, wall]) =>
+			// A page can be asked for as its data, too.
+			(way === 'page' ? ['page', 'data'] : [way]).map((one) => ({ route, way: one, wall }))
+		)
+	);
+const lines = linesOf(walls);
 
 for (const [title, isThere] of [
 	['what is looked at', isLook],
@@ -59,6 +62,24 @@ for (const [title, isThere] of [
 		}
 	});
 }
+
+test('the walls of a tablet while it is shared, in the hands of everybody', async ({ here }) => {
+	test.setTimeout(120_000);
+	const { world } = here;
+	const onTablet: World = {
+		...world,
+		marks: world.marks.filter((mark) => !world.toldOnTablet.includes(mark)),
+		cookies: Object.fromEntries(
+			persons.map((one) => [one, `${world.cookies[one]}; ${world.tabletCookie}`])
+		) as World['cookies']
+	};
+	const page = { url: here.url, route: '/tablet/[group]', way: 'page', wall: anybody() };
+	const shared = await ask(page, world.ids, onTablet.cookies.nobody);
+	expect(shared.text, 'it is on').toContain('Lantern Street beginners');
+	for (const line of linesOf(tabletWalls)) {
+		await keepsItsWalls({ ...line, url: here.url }, { ...here, world: onTablet });
+	}
+});
 
 async function keepsItsWalls(question: Question, here: Here) {
 	const { wall, route, way } = question;

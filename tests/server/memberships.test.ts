@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import * as audit from '$lib/server/audit.ts';
+import * as coaches from '$lib/server/coaches.ts';
 import * as consents from '$lib/server/consents.ts';
 import * as members from '$lib/server/members.ts';
 import * as memberships from '$lib/server/memberships.ts';
-import { enter, makeCoach, makeGroup } from './coached-group.ts';
+import { enter, makeCoach, makeGroup, makeHelper } from './coached-group.ts';
 import { DATABASES, inHouse, MINUTE, NOW } from './in-house.ts';
 
 describe.each(DATABASES)('a runner’s groups on %s', (type) => {
@@ -37,6 +38,19 @@ describe.each(DATABASES)('a runner’s groups on %s', (type) => {
 				coaches: ['Odile Marr']
 			}
 		]);
+	});
+
+	it('name each coach once, with the qualification, or that there is none', async () => {
+		const { runner, coachId, groupId } = await joined();
+		const helper = await makeHelper(here, groupId);
+		await coaches.change(here.database, helper.coachId, { name: 'Bram Holt', qualification: null });
+		const coach = { coachId, name: 'Odile Marr', qualification: null, isHost: false };
+		await enter(here, await makeGroup(here, coach, 'Another group'), runner, 'Ines');
+		expect(await memberships.coachesOf(here.database, runner)).toEqual([
+			{ coachId: helper.coachId, name: 'Bram Holt', qualification: null },
+			{ coachId, name: 'Odile Marr', qualification: 'Run leader, level 2' }
+		]);
+		expect(await memberships.coachesOf(here.database, await here.runner())).toEqual([]);
 	});
 
 	it('stop seeing the result the moment that sharing ends, and see it again when it begins', async () => {

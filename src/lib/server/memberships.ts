@@ -51,6 +51,28 @@ export async function list(database: Kysely<Database>, runnerId: string): Promis
 	}));
 }
 
+/** A coach of a runner's, as they say themselves who they are. */
+export interface OwnCoach {
+	readonly coachId: string;
+	readonly name: string;
+	readonly qualification: string | null;
+}
+
+/** The coaches of a runner's groups, each once, by name: whom an age rule may be talked over with. */
+export async function coachesOf(database: Kysely<Database>, runnerId: string): Promise<OwnCoach[]> {
+	const rows = await database
+		.selectFrom('member')
+		.innerJoin('group_coach', 'group_coach.group_id', 'member.group_id')
+		.innerJoin('coach', 'coach.coach_id', 'group_coach.coach_id')
+		.select(['coach.coach_id', 'coach.name', 'coach.qualification'])
+		.distinct()
+		.where('member.runner_id', '=', runnerId)
+		.where('member.left_at', 'is', null)
+		.orderBy('coach.name')
+		.execute();
+	return rows.map(({ coach_id, ...said }) => ({ ...said, coachId: coach_id }));
+}
+
 /** The coaches see nothing more, at once. The bare list of who was there stays with them. */
 export async function leave(
 	database: Kysely<Database>,

@@ -68,7 +68,8 @@ export const openWalls: Walls = {
 			byLink: true
 		})
 	},
-	// No tablet is shared here: the page says so of every group, there or not.
+	// No tablet is shared here: the page says so of every group, there or not. tablet-walls.ts asks one
+	// that is.
 	'/tablet/[group]': {
 		page,
 		'?/back': missing({ sends: () => ({ code: 'AAAA1111' }) }),

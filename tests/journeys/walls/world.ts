@@ -16,6 +16,10 @@ export interface World {
 	readonly otherGroup: string;
 	/** The cookies of each person. */
 	readonly cookies: Readonly<Record<Person, string>>;
+	/** Of a browser that a helper shared for the group. */
+	readonly tabletCookie: string;
+	/** What whoever holds that tablet may know: whose it is. */
+	readonly toldOnTablet: readonly string[];
 	/** Who somebody is. */
 	readonly self: Readonly<Partial<Record<Person, readonly string[]>>>;
 	/** What only Ines, Odile and their group have: nobody else may read one of these. */
@@ -69,11 +73,14 @@ export async function makeWorld(
 	await otherRunner.lead(await linkOf(otherCoach, otherGroup), { name: 'Mei-Lin', agree: 'yes' });
 
 	await keepOfGroup(owner, lantern.path, memberIn(house), adviceIn(house));
+	const tabletCookie = await shareTablet(await phone(), lantern.path);
 	const ids = { ...idsIn(house), coachLinkToken, today };
 	const { helper: _helper, houseLink: _houseLink, today: _today, ...theirs } = ids;
 	return {
 		ids,
 		otherGroup: otherGroup.split('/').at(-1) ?? '',
+		tabletCookie,
+		toldOnTablet: [ids.group, 'Lantern Street beginners', 'Odile Marr'],
 		cookies: {
 			nobody: '',
 			runner: await cookiesOf(runner),
@@ -92,6 +99,13 @@ async function coachOf(phone: Phone, name: string, path: string, action: string)
 	const email = `${name.split(' ')[0]}@lane.example`.toLowerCase();
 	await phone.send(path + action, { name, qualification: '', email, password: PASSWORD });
 	await phone.lead('/coach/sign-in', { email, password: PASSWORD, stay: 'yes' });
+}
+
+/** The helper signs in once more, on the tablet, and is signed out by sharing it. */
+async function shareTablet(tablet: Phone, group: string): Promise<string> {
+	await tablet.lead('/coach/sign-in', { email: 'bram@lane.example', password: PASSWORD });
+	await tablet.lead(`${group}/invite?/tablet`);
+	return cookiesOf(tablet);
 }
 
 async function invitationOf(owner: Phone, group: string): Promise<string> {

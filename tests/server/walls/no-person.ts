@@ -49,6 +49,27 @@ export const noPerson: Readonly<Record<string, 'inner' | (string & {})>> = {
 	'walks.listOfMany': 'inner',
 	'well-again.latestOfMany': 'inner',
 
+	// What the made-up group is built of: only its loading asks it, in a house where nobody is.
+	'demo/advice-part.adviceOfDoctors': 'inner',
+	'demo/answer-questions.answerQuestions': 'inner',
+	'demo/bands-part.bandsOfCoach': 'inner',
+	'demo/contacts-part.emergencyContacts': 'inner',
+	'demo/found.found': 'inner',
+	'demo/found.mark': 'inner',
+	'demo/library-part.libraryOfGroup': 'inner',
+	'demo/make-group.makeGroup': 'inner',
+	'demo/make-runner.makeRunner': 'inner',
+	'demo/outings-part.outingsTogether': 'inner',
+	'demo/programme-part.programmeOfGroup': 'inner',
+	'demo/pulses-part.restingPulses': 'inner',
+
+	// The database itself, of which pages have types alone.
+	'database/checkpoint.checkpoint': 'inner',
+	'database/migrate.migrate': 'the process',
+	'database/open.openDatabase': 'the process',
+	'database/postgres.postgresDialect': 'the process',
+	'database/sqlite.sqliteDialect': 'the process',
+
 	// The house for itself.
 	'house.closeHouse': 'the process',
 	'house.house': 'the process',
@@ -105,6 +126,18 @@ export const noPerson: Readonly<Record<string, 'inner' | (string & {})>> = {
 	'visitor.visitor': 'this browser; an account through settings.load',
 
 	// From what is given to what is answered, and nothing read.
+	'database/dialect.databaseType': 'pure',
+	'database/errors.violation': 'pure',
+	'demo/found.emailOf': 'pure',
+	'demo/made-up.about': 'pure',
+	'demo/made-up.chance': 'pure',
+	'demo/made-up.madeUpId': 'pure',
+	'demo/may-change.mayChange': 'pure',
+	'demo/outing-entries.nextMorningEntry': 'pure',
+	'demo/outing-entries.outingEntries': 'pure',
+	'demo/parts.noonOf': 'pure',
+	'demo/people.isDemoPerson': 'pure',
+	'demo/programme-part.metOn': 'pure',
 	'band-setting-rows.entryOf': 'pure',
 	'csv.csv': 'pure',
 	'readable.readApart': 'pure',

@@ -218,6 +218,9 @@ export const runnerRows: readonly Row[] = [
 	),
 	own('advice.remove', 'not-found', (who, to) => advice.remove(to.db, who.id, to.adviceId, NOW)),
 	own('advice.list', [], (who, to) => advice.list(to.db, to.vault, who.id)),
+	own('memberships.coachesOf', NOTHING_OF_THEIRS, (who, to) =>
+		memberships.coachesOf(to.db, who.id)
+	),
 	own('advice-confirmations.ofRunner', [], (who, to) =>
 		adviceConfirmations.ofRunner(to.db, who.id)
 	),

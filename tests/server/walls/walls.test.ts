@@ -1,6 +1,7 @@
 import { sql } from 'kysely';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { DATABASES, inHouse } from '../in-house.ts';
+import { demoRows } from './demo-rows.ts';
 import { groupRows } from './group-rows.ts';
 import { houseRows } from './house-rows.ts';
 import { noPerson } from './no-person.ts';
@@ -21,14 +22,18 @@ import { runnerRows } from './runner-rows.ts';
  * by everybody. What is not yours is answered as what does not exist.
  */
 
-const rows: readonly Row[] = [...groupRows, ...runnerRows, ...houseRows];
+const rows: readonly Row[] = [...groupRows, ...runnerRows, ...houseRows, ...demoRows];
 
-const files = import.meta.glob<Record<string, unknown>>('/src/lib/server/*.ts', { eager: true });
-const sources = import.meta.glob<string>('/src/routes/**/*.ts', {
-	eager: true,
-	query: '?raw',
-	import: 'default'
-});
+/** Migrations run at start, from `migrate` alone; that no page reaches them is looked at below. */
+const files = import.meta.glob<Record<string, unknown>>(
+	['/src/lib/server/**/*.ts', '!/src/lib/server/database/migrations/**'],
+	{ eager: true }
+);
+/** Whatever a request goes through before it comes to the server's functions. */
+const sources = import.meta.glob<string>(
+	['/src/routes/**/*.ts', '/src/perimeter/*.ts', '/src/hooks.server.ts'],
+	{ eager: true, query: '?raw', import: 'default' }
+);
 
 /** Every exported function by file and name; one that a second file hands on counts once. */
 function functionsOfTheServer(): string[] {
@@ -44,7 +49,7 @@ function functionsOfTheServer(): string[] {
 	return [...found.values()];
 }
 
-const texts = import.meta.glob<string>('/src/lib/server/*.ts', {
+const texts = import.meta.glob<string>('/src/lib/server/**/*.ts', {
 	eager: true,
 	query: '?raw',
 	import: 'default'
@@ -58,6 +63,10 @@ describe('the table of walls', () => {
 	it('finds the functions of the server', () => {
 		expect(known.length).toBeGreaterThan(150);
 		expect(known).toEqual(expect.arrayContaining(['members.list', 'results.newest', 'gate.gate']));
+		// In its folders as well.
+		expect(known).toEqual(
+			expect.arrayContaining(['demo/load.loadDemo', 'database/migrate.migrate'])
+		);
 	});
 
 	it('has a line for every function, or the reason why nobody asks it', () => {
@@ -76,13 +85,22 @@ describe('the table of walls', () => {
 		const inner = Object.keys(noPerson).filter((name) => noPerson[name] === 'inner');
 		const called = inner.filter((name) => {
 			const [file = '', exported = ''] = name.split('.');
-			const noun = file.replaceAll(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
+			const noun = (file.split('/').at(-1) ?? '').replaceAll(/-(\w)/g, (_, letter: string) =>
+				letter.toUpperCase()
+			);
 			const use = new RegExp(
 				`\\b${noun}\\.${exported}\\(|\\{[^}]*\\b${exported}\\b[^}]*\\}.*server/${file}\\.ts`
 			);
 			return Object.values(sources).some((text) => use.test(text));
 		});
 		expect(called).toEqual([]);
+	});
+
+	it('keeps the database itself out of the pages: a page has types of it alone', () => {
+		const reached = Object.entries(sources).filter(([, text]) =>
+			/^import (?!type\b).*server\/database\//m.test(text)
+		);
+		expect(reached.map(([path]) => path)).toEqual([]);
 	});
 });
 

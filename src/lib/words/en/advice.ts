@@ -63,6 +63,15 @@ export const advice = {
 	} as Record<string, string>
 };
 
+/** Beside a reason that age gives, and beside advice that covers it. */
+export const ownCoaches = {
+	title: 'Your coaches',
+	row: (name: string, qualification: string) => `${name}: ${qualification}.`,
+	bare: (name: string) => `${name}: no qualification given.`,
+	said: 'This is what they say of themselves. Nobody here has checked it.',
+	byNobody: 'No coach has confirmed this advice.'
+};
+
 export const doctor = {
 	title: 'For your doctor',
 	lead: 'Print this page or save it, and take it with you. Breathmark sends it to nobody.',

@@ -174,6 +174,7 @@ export const coachBands = {
 			`The runner will read: confirmed by ${name}, ${qualification}.`,
 		namedBare: (name: string) =>
 			`The runner will read: confirmed by ${name}, no qualification given.`,
+		writeQualification: 'Write down your qualification',
 		confirm: 'Confirm this advice',
 		takeBack: 'Take it back'
 	}

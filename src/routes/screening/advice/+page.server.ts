@@ -10,6 +10,7 @@ import * as advice from '$lib/server/advice.ts';
 import { visitor } from '$lib/server/visitor.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { standingOf } from '../../standing-of.ts';
+import { ownCoaches } from '../own-coaches.ts';
 import { adviceIssues, type Coverable } from './advice-issues.ts';
 
 async function situation(event: Pick<RequestEvent, 'locals' | 'cookies'>) {
@@ -42,6 +43,7 @@ export const load: PageServerLoad = async (event) => {
 	const confirmed = await adviceConfirmations.ofRunner(database, runner.runnerId);
 	return {
 		coverable: coverable.map(({ reason, roles }) => ({ id: reason, roles })),
+		coaches: await ownCoaches(event, coverable),
 		today,
 		held: (await advice.list(database, vault, runner.runnerId)).map((one) => ({
 			...one,

@@ -15,7 +15,9 @@ import * as walks from '$lib/server/walks.ts';
 import { notFound } from '../../not-found.ts';
 import { standingOf } from '../../standing-of.ts';
 import type { Actions, PageServerLoad } from './$types';
+import { ownCoaches } from '../own-coaches.ts';
 import { actionsFor } from './actions.ts';
+import { coveredBy } from './covered.ts';
 import { ofToday } from './of-today.ts';
 import { onTheWay } from './on-the-way.ts';
 
@@ -34,7 +36,8 @@ export const load: PageServerLoad = async (event) => {
 		/** Whoever is settling in reads first that it begins with walking. */
 		settlesIn,
 		why: access.liftable.filter(({ reason }) => reason.startsWith('R-')),
-		covered: access.coveredReasons,
+		covered: await coveredBy(event, access.coveredReasons, timeZone),
+		coaches: await ownCoaches(event, access.liftable),
 		...(access.allowed ? whatIsOpen(access) : whatIsClosed(access)),
 		actions: actionsFor(access, draft !== null),
 		canTakeBack: await hasFreshEvent(event),

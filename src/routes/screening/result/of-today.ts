@@ -1,7 +1,7 @@
 interface Shown {
 	readonly heading: string;
 	readonly why: readonly { readonly reason: string }[];
-	readonly covered: readonly string[];
+	readonly covered: readonly unknown[];
 	readonly pulseOff: readonly string[];
 	readonly starting: readonly string[];
 	readonly care: readonly string[];
