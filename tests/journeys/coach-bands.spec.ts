@@ -294,7 +294,9 @@ test('whoever may talk an age rule over with a coach reads the qualification, or
 	await become(page, tobias);
 	for (const path of ['/screening/result', '/screening/advice']) {
 		await page.goto(path);
-		await expect(page.getByText(/^Confirmed by Odile Marr, no qualification given, on/)).toBeVisible();
+		await expect(
+			page.getByText(/^Confirmed by Odile Marr, no qualification given, on/)
+		).toBeVisible();
 	}
 });
 

@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { todayIn } from './days.ts';
 import { become, expect, test } from './lantern-street.ts';
 import { Phone } from './phone.ts';
 import { rowsOf } from './rows.ts';
@@ -214,10 +215,42 @@ test('names from a spreadsheet: looked at, mended, added whole, and taken away a
 	expect(all.members.map(({ name }) => name)).toContain('فاطمة');
 });
 
-test('a helper sees and leads; what an owner decides, and another coach’s group, are not there', async ({
+test('what is set for today, and how the list is taken along, stand there in words', async ({
+	page,
 	phone,
 	lantern,
 	stranger
+}) => {
+	await lantern.join(await stranger(), 'Ines');
+	await page.goto(lantern.path);
+	await expect(page.getByText('No outing is set for today.')).toBeVisible();
+	const plan = await phone.lead(`${lantern.path}/outings?/make`);
+	await phone.lead(`${plan}?/plan`, { onDate: todayIn('Europe/Dublin') });
+	await page.goto(plan);
+	const name = (await page.getByRole('heading', { level: 1 }).textContent()) ?? '';
+	await page.goto(lantern.path);
+	await expect(page.getByText(`Set for today: ${name}`)).toBeVisible();
+	await expect(page.getByText('No outing is set for today.')).toHaveCount(0);
+
+	await page.goto(`${lantern.path}/settings`);
+	await expect(page.getByRole('heading', { name: 'Take the list with you' })).toBeVisible();
+	for (const [label, path] of [
+		['Get the table', '/export.csv'],
+		['Get the list and the fields', '/export.json']
+	] as const) {
+		const link = page.getByRole('link', { name: label });
+		await expect(link).toHaveAttribute('href', lantern.path + path);
+		const file = page.waitForEvent('download');
+		await link.click();
+		expect((await file).suggestedFilename()).toMatch(path.endsWith('csv') ? /\.csv$/ : /\.json$/);
+	}
+});
+
+test('a helper sees and leads; what an owner decides, and another coach’s group, are not there', async ({
+	phone,
+	lantern,
+	stranger,
+	house
 }) => {
 	await lantern.join(await stranger(), 'Ines');
 	const member = `${lantern.path}/members/${lantern.runners.get('Ines')?.memberId}`;
@@ -235,6 +268,20 @@ test('a helper sees and leads; what an owner decides, and another coach’s grou
 		expect((await helper.get(lantern.path + path)).status(), path).toBe(200);
 	}
 	expect((await helper.get(member)).status()).toBe(200);
+	// A link is an owner's to make: without one a helper reads whom to ask.
+	const invite = `${lantern.path}/invite`;
+	const open = await (await phone.get(invite)).text();
+	expect(open).toContain('Take this link back');
+	expect(open).not.toContain('Ask an owner');
+	const shown = await (await helper.get(invite)).text();
+	expect(shown).toContain('/join/');
+	expect(shown).not.toMatch(/Take this link back|Make a link|Ask an owner/);
+	await phone.lead(`${invite}?/revoke`, {
+		id: String(rowsOf(house, 'group_invitation').at(-1)?.['id'])
+	});
+	const empty = await (await helper.get(invite)).text();
+	expect(empty).toMatch(/There is no link yet\.\s+Ask an owner of the group to make one\./);
+	expect(empty).not.toContain('Make a link');
 	expect(await helper.lead(`${lantern.path}?/start`)).toBe(lantern.path);
 	for (const path of ['/export.csv', '/export.json']) {
 		expect((await helper.get(lantern.path + path)).status(), path).toBe(404);

@@ -7,13 +7,7 @@ import type { Database } from './database/tables.ts';
 import * as groups from './groups.ts';
 import { calendarOf, datesTaken, freeDays, replaceDays, type DatesTaken } from './plan-days.ts';
 import { plannedBy, type Making } from './programme-making.ts';
-import {
-	inputsPlace,
-	programmeColumns,
-	programmeOf,
-	type Programme,
-	type ProgrammeWords
-} from './programme-rows.ts';
+import { inputsPlace, programmeColumns, programmeOf, type Programme } from './programme-rows.ts';
 import type { Vault } from './vault.ts';
 
 export type { ToPlan } from './plan-days.ts';

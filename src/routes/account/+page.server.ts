@@ -9,6 +9,7 @@ import * as settings from '$lib/server/settings.ts';
 import { CLEAR_SITE_DATA } from '$lib/server/shared-tablet.ts';
 import { forgetPhone, keep, visitor } from '$lib/server/visitor.ts';
 import type { Actions, PageServerLoad } from './$types';
+import { notFound } from '../not-found.ts';
 import { groupActions } from './group-actions.ts';
 import { heldOf } from './held.ts';
 
@@ -59,7 +60,8 @@ export const actions: Actions = {
 	removePasskey: async (event) => {
 		const { database, runnerId, now } = needRunner(event);
 		const id = (await event.request.formData()).get('id');
-		if (typeof id === 'string') await passkeys.remove(database, runnerId, id, now);
+		const done = typeof id === 'string' && (await passkeys.remove(database, runnerId, id, now));
+		if (done !== 'removed') notFound();
 		redirect(303, '/account');
 	},
 	withdraw: async (event) => {

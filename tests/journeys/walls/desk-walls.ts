@@ -22,7 +22,7 @@ const oneDay = () => ({ from: secondDay(), until: secondDay(), revision: 1 });
 const onePlan = ({ plan }: Ids) => ({ id: plan });
 
 /** What the host of the house alone decides. */
-const ofHost = rule(['host'], 'door', { ...everyCoach('in vain'), host: 'done' });
+const ofHost = rule(['host'], 'door', { ...everyCoach('404'), host: 'done' });
 
 /** The coach's desk: a group's pages are there for its coaches, and for nobody else. */
 export const deskWalls: Walls = {
@@ -39,22 +39,18 @@ export const deskWalls: Walls = {
 			but: everyCoach('400'),
 			toldTo: ['host']
 		}),
-		// Whatever id is sent, only a session or a passkey of one's own ends.
 		'?/signOutDevice': desk({
 			sends: ({ coachSession }) => ({ id: coachSession }),
-			but: { helper: 'in vain', otherCoach: 'in vain', host: 'in vain' }
+			but: { helper: '404', otherCoach: '404', host: '404' }
 		}),
 		// Each has one session, and so no other.
 		'?/signOutOthers': desk({ but: everyCoach('in vain') }),
 		'?/removePasskey': desk({
 			sends: ({ coachPasskey }) => ({ id: coachPasskey }),
-			but: { helper: 'in vain', otherCoach: 'in vain', host: 'in vain' }
+			but: { helper: '404', otherCoach: '404', host: '404' }
 		}),
 		'?/signUp': ofHost({ sends: () => ({ signUp: 'open' }) }),
-		'?/invite': ofHost({
-			but: { owner: '403', helper: '403', otherCoach: '403' },
-			toldTo: ['owner']
-		}),
+		'?/invite': ofHost(),
 		'?/revokeInvitation': ofHost({ sends: ({ houseLink }) => ({ id: houseLink }) }),
 		'?/handOver': ofHost({ sends: ({ helper }) => ({ id: helper }) }),
 		'?/signOut': desk(),

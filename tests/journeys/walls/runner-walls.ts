@@ -32,7 +32,7 @@ export const runnerWalls: Walls = {
 		'?/code': noAccount(),
 		'?/removePasskey': noAccount({
 			sends: ({ passkey }) => ({ id: passkey }),
-			but: { otherRunner: 'in vain' }
+			but: { otherRunner: '404' }
 		}),
 		'?/withdraw': noAccount(),
 		'?/delete': noAccount({ sends: sure }),
@@ -110,8 +110,7 @@ export const runnerWalls: Walls = {
 		'?/guess': gated({ sends: () => ({ phase: 'brisk-walk', effort: 4, pulse: 111 }) }),
 		'?/look': gated({ sends: () => ({ talk: 'comfortable', method: 'device', beats: 115 }) }),
 		'?/drop': gated(),
-		// Whatever id is sent, only a guess of one's own goes; the answer is the same.
-		'?/remove': gated({ sends: ({ guess }) => ({ id: guess }), but: { otherRunner: 'in vain' } }),
+		'?/remove': gated({ sends: ({ guess }) => ({ id: guess }), but: { otherRunner: '404' } }),
 		'?/removeAll': gated()
 	},
 	'/learn/talk/moving': { page: gated() },

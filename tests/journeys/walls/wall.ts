@@ -12,7 +12,8 @@ export type Person = (typeof persons)[number];
 
 /**
  * What comes back. `done`: the page, or what the form was for. `door`: a page leads to the coach's
- * sign-in, a form is refused. `in vain`: as if it were done, and nothing was. `gate`: the same, to the result. `to ...`: it leads there, and nothing
+ * sign-in, a form is refused. `in vain`: of one's own, as if it were done, and there was nothing to
+ * do. `gate`: the same as `door`, to the result. `to ...`: it leads there, and nothing
  * happened.
  */
 export type Outcome = 'done' | 'in vain' | '404' | '403' | '400' | 'door' | 'gate' | `to ${string}`;

@@ -9,6 +9,7 @@ import * as hosting from '$lib/server/hosting.ts';
 import * as houseSettings from '$lib/server/house-settings.ts';
 import * as passkeys from '$lib/server/passkeys.ts';
 import * as sessions from '$lib/server/sessions.ts';
+import { notFound } from '../../not-found.ts';
 import { typedIn } from '../read-coach-form.ts';
 
 const PAGE = '/coach/account';
@@ -18,6 +19,13 @@ function needCoach({ locals }: RequestEvent) {
 	const { house, coach, now } = locals;
 	if (coach === null) redirect(303, '/coach/sign-in');
 	return { house, database: house.database, coach, coachId: coach.coachId, now };
+}
+
+/** What only the host decides is not there for anybody else. */
+async function needHost(event: RequestEvent) {
+	const needed = needCoach(event);
+	if (!(await hosting.isHost(needed.database, needed.coachId))) notFound();
+	return needed;
 }
 
 async function idIn({ request }: RequestEvent): Promise<string> {
@@ -52,7 +60,8 @@ export const actions = {
 	},
 	signOutDevice: async (event) => {
 		const { database, coachId, now } = needCoach(event);
-		await sessions.revoke(database, coachId, await idIn(event), now);
+		const done = await sessions.revoke(database, coachId, await idIn(event), now);
+		if (done === 'not-found') notFound();
 		redirect(303, `${PAGE}#devices`);
 	},
 	signOutOthers: async (event) => {
@@ -62,31 +71,33 @@ export const actions = {
 	},
 	removePasskey: async (event) => {
 		const { database, coachId, now } = needCoach(event);
-		await passkeys.remove(database, coachId, await idIn(event), now);
+		const done = await passkeys.remove(database, coachId, await idIn(event), now);
+		if (done === 'not-found') notFound();
 		redirect(303, `${PAGE}#passkeys`);
 	},
 	signUp: async (event) => {
-		const { database, coachId } = needCoach(event);
+		const { database, coachId } = await needHost(event);
 		const read = readForm(await event.request.formData(), signUpSettingForm);
 		if (!read.ok) return fail(400, { issues: read.issues });
 		await houseSettings.setSignUp(database, coachId, read.value.signUp);
 		redirect(303, `${PAGE}?kept=house#house`);
 	},
 	invite: async (event) => {
-		const { database, coachId, now } = needCoach(event);
+		const { database, coachId, now } = await needHost(event);
 		const made = await invitations.create(database, coachId, null, now);
-		if (made === null) return fail(403, { issues: [] });
+		if (made === null) notFound();
 		const link = `${event.url.origin}/coach/invited/${made.token}`;
 		return { invited: { link, expiresAt: made.expiresAt } };
 	},
 	revokeInvitation: async (event) => {
-		const { database, coachId, now } = needCoach(event);
-		await invitations.revoke(database, coachId, await idIn(event), now);
+		const { database, coachId, now } = await needHost(event);
+		const done = await invitations.revoke(database, coachId, await idIn(event), now);
+		if (done === 'not-found') notFound();
 		redirect(303, `${PAGE}#invitations`);
 	},
 	handOver: async (event) => {
-		const { database, coachId } = needCoach(event);
-		await hosting.handOver(database, coachId, await idIn(event));
+		const { database, coachId } = await needHost(event);
+		if ((await hosting.handOver(database, coachId, await idIn(event))) === 'not-found') notFound();
 		redirect(303, PAGE);
 	},
 	signOut: async (event) => {

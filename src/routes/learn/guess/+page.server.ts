@@ -9,6 +9,7 @@ import * as guesses from '$lib/server/guesses.ts';
 import * as pastOutings from '$lib/server/past-outings.ts';
 import { needGuidance } from '../need-guidance.ts';
 import type { Actions, PageServerLoad } from './$types';
+import { notFound } from '../../not-found.ts';
 import { guessView, type Guess } from './guess-view.ts';
 import { outingGuesses } from './outing-guesses.ts';
 
@@ -106,7 +107,7 @@ export const actions: Actions = {
 		const { house, runner } = await opened(event);
 		const id = (await event.request.formData()).get('id');
 		if (typeof id !== 'string') error(400, { code: 'bad-request', message: 'bad-request' });
-		await guesses.remove(house.database, runner.runnerId, id);
+		if ((await guesses.remove(house.database, runner.runnerId, id)) === 'not-found') notFound();
 		redirect(303, HERE);
 	},
 	removeAll: async (event) => {

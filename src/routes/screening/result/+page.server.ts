@@ -48,13 +48,20 @@ export const load: PageServerLoad = async (event) => {
 		/** Only a finished form has had its answers deleted. */
 		ruleset: draft === null && !withdrawn && newest ? rulesetOf(newest) : null
 	};
-	const { tabletReturn } = event.locals;
+	return asSeen(event, page);
+};
+
+/** Who came back to a shared tablet by a code sees what they said today, and nothing from before. */
+async function asSeen<Page extends Parameters<typeof ofToday>[0]>(
+	{ locals: { house, runner, tabletReturn } }: Pick<RequestEvent, 'locals'>,
+	page: Page
+) {
 	if (!tabletReturn || runner === null) return { ...page, earlierCounts: false, isBack: false };
 	const { groupId, openedAt } = tabletReturn;
-	const said = await saidSince(database, vault, runner.runnerId, openedAt);
+	const said = await saidSince(house.database, house.vault, runner.runnerId, openedAt);
 	if (said === null) redirect(303, `/tablet/${groupId}`);
 	return { ...ofToday(page, said), isBack: true };
-};
+}
 
 export const actions: Actions = {
 	painGone: async ({ request, locals: { house, runner, tabletReturn, now } }) => {

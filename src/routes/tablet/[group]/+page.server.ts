@@ -36,7 +36,8 @@ export const actions: Actions = {
 		const { house, runner, now } = event.locals;
 		if (runner !== null) redirect(303, `/tablet/${shared.groupId}`);
 		const sent = await event.request.formData();
-		const typed = String(sent.get('code') ?? '').slice(0, 60);
+		const part = sent.get('code');
+		const typed = typeof part === 'string' ? part.slice(0, 60) : '';
 		const read = readForm(sent, deviceCodeForm);
 		if (!read.ok) return fail(400, { code: read.issues[0]?.code ?? 'wrong', typed });
 		const { headers } = event.request;
