@@ -1,5 +1,6 @@
 import type { RequestEvent } from '@sveltejs/kit';
 import { describe, expect, it } from 'vitest';
+import * as account from '$lib/server/account.ts';
 import * as drafts from '$lib/server/drafts.ts';
 import * as joining from '$lib/server/joining.ts';
 import * as members from '$lib/server/members.ts';
@@ -210,6 +211,14 @@ describe.each(DATABASES)('coming back to a shared tablet on %s', (type) => {
 		expect([...((await since(0)) ?? [])]).toContain('R-SIGN-ANKLES');
 		await screened(here, runnerId, {}, NOW);
 		expect([...((await since(NOW - MINUTE)) ?? [])]).not.toContain('R-SIGN-ANKLES');
+	});
+
+	it('goes with the account, the code and the session', async () => {
+		const { runnerId, memberId, signed } = await cameBack();
+		await account.deleteAll(here.database, runnerId);
+		const codes = here.database.selectFrom('tablet_return').where('member_id', '=', memberId);
+		expect(await codes.selectAll().execute()).toEqual([]);
+		expect(await tabletReturns.ofSession(here.database, signed.sessionId)).toBeNull();
 	});
 
 	it('is swept with what has ended', async () => {
