@@ -21,7 +21,8 @@ describe.each(DATABASES)('a group as a file on %s', (type) => {
 	}
 
 	type At = { readonly coach: Coach; readonly groupId: string };
-	const take = ({ coach, groupId }: At) => groupExport.of(here.database, coach, groupId);
+	const take = ({ coach, groupId }: At) =>
+		groupExport.of(here.database, here.vault, coach, groupId);
 
 	it('goes with attendance, and without one result', async () => {
 		const at = await led();
@@ -87,7 +88,7 @@ describe.each(DATABASES)('a group as a file on %s', (type) => {
 		const days = ['2026-11-30', '2026-12-03'].map((onDate, i) => ({
 			...{ number: i + 1, week: 1, onDate, outing: unevenRuns }
 		}));
-		await programmes.make(here.database, coach, groupId, { words, planned: days }, NOW);
+		await programmes.make(here.database, here.vault, coach, groupId, { words, planned: days }, NOW);
 		const alone = { onDate: '2026-12-05', outing: unevenRuns };
 		await plannedOutings.plan(here.database, coach.coachId, groupId, alone);
 		const [first] = await plannedOutings.list(here.database, coach.coachId, groupId);

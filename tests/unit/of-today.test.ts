@@ -3,14 +3,14 @@ import { ofToday } from '../../src/routes/screening/result/of-today.ts';
 
 // Our own rules, no source.
 
-const page = {
+const page: Parameters<typeof ofToday>[0] = {
 	heading: 'CLEARED_ALL',
-	why: [] as { reason: string }[],
-	covered: [] as string[],
-	pulseOff: [] as string[],
-	starting: [] as string[],
-	care: [] as string[],
-	careLimitBpm: null as number | null,
+	why: [],
+	covered: [],
+	pulseOff: [],
+	starting: [],
+	care: [],
+	careLimitBpm: null,
 	closedByAdvice: false,
 	stopCurrent: false,
 	actions: [{ name: 'bands' }]
@@ -18,7 +18,7 @@ const page = {
 
 describe('a result that is seen with a code of a shared tablet', () => {
 	test('is whole where all of it was said today, but for ways to what is kept', () => {
-		const today = { ...page, heading: 'SEEK_ADVICE', why: [{ reason: 'R-JOINT' }] };
+		const today: typeof page = { ...page, heading: 'SEEK_ADVICE', why: [{ reason: 'R-JOINT' }] };
 		expect(ofToday(today, new Set(['R-JOINT']))).toEqual({
 			...today,
 			actions: [],
@@ -27,7 +27,7 @@ describe('a result that is seen with a code of a shared tablet', () => {
 	});
 
 	test('names no reason from before, and says that something counts', () => {
-		const both = {
+		const both: typeof page = {
 			...page,
 			heading: 'SEEK_ADVICE',
 			why: [{ reason: 'R-EVENT' }, { reason: 'R-JOINT' }],
@@ -49,7 +49,12 @@ describe('a result that is seen with a code of a shared tablet', () => {
 	});
 
 	test('tells nothing of advice: no limit, nothing covered, no refusal, no walking by advice', () => {
-		const advised = { ...page, covered: ['R-AGE-45'], careLimitBpm: 121, closedByAdvice: true };
+		const advised: typeof page = {
+			...page,
+			covered: ['R-AGE-45'],
+			careLimitBpm: 121,
+			closedByAdvice: true
+		};
 		const seen = ofToday(advised, new Set());
 		expect(seen).toMatchObject({ covered: [], careLimitBpm: null, closedByAdvice: false });
 		expect(seen.earlierCounts).toBe(true);
@@ -66,7 +71,7 @@ describe('a result that is seen with a code of a shared tablet', () => {
 	});
 
 	test('asks nobody to stop at once for what was told before', () => {
-		const before = { ...page, stopCurrent: true, why: [{ reason: 'R-EVENT' }] };
+		const before: typeof page = { ...page, stopCurrent: true, why: [{ reason: 'R-EVENT' }] };
 		expect(ofToday(before, new Set()).stopCurrent).toBe(false);
 		expect(ofToday(before, new Set(['R-EVENT'])).stopCurrent).toBe(true);
 	});

@@ -10,6 +10,7 @@ import * as outingPlans from './outing-plans.ts';
 import * as plannedOutings from './planned-outings.ts';
 import * as programmes from './programmes.ts';
 import { readOr, type Missed } from './readable.ts';
+import type { Vault } from './vault.ts';
 
 type Leading = Pick<Coach, 'coachId' | 'name'>;
 
@@ -28,7 +29,12 @@ export interface ExportedMember {
  * programme. Results are not in it: a file would keep them after the runner had taken them back. Nor
  * is what a programme took from its runners' pulses. Null for whoever does not own the group.
  */
-export async function of(database: Kysely<Database>, coach: Leading, groupId: string) {
+export async function of(
+	database: Kysely<Database>,
+	vault: Vault,
+	coach: Leading,
+	groupId: string
+) {
 	const { coachId } = coach;
 	const group = await groups.ofCoach(database, coachId, groupId);
 	if (group?.role !== 'owner') return null;
@@ -47,16 +53,21 @@ export async function of(database: Kysely<Database>, coach: Leading, groupId: st
 			attended: (byMember.get(member.id) ?? []).map(({ onDate }) => onDate)
 		})),
 		attendance: attended.map(({ onDate, name }) => ({ onDate, name })),
-		...(await outingsOf(database, coach, groupId))
+		...(await outingsOf(database, vault, coach, groupId))
 	};
 }
 
 /** What is written for the group. What cannot be read is named, and takes nothing else away. */
-async function outingsOf(database: Kysely<Database>, coach: Leading, groupId: string) {
+async function outingsOf(
+	database: Kysely<Database>,
+	vault: Vault,
+	coach: Leading,
+	groupId: string
+) {
 	const unreadable: Missed[] = [];
 	const note = (missed: Missed) => void unreadable.push(missed);
 	const plans = await outingPlans.list(database, { coach, groupId }, note);
-	const readProgramme = () => programmes.current(database, coach.coachId, groupId);
+	const readProgramme = () => programmes.current(database, vault, coach.coachId, groupId);
 	const programme = await readOr(readProgramme, null, note);
 	const readDays = () => plannedOutings.list(database, coach.coachId, groupId);
 	const days = await readOr(readDays, [], note);

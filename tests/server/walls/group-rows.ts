@@ -57,7 +57,7 @@ export const groupRows: readonly Row[] = [
 		groups.remove(to.db, who.id, to.at.groupId, NOW)
 	),
 	decides('group-export.of', null, (who, to) =>
-		groupExport.of(to.db, { coachId: who.id, name: '' }, to.at.groupId)
+		groupExport.of(to.db, to.vault, { coachId: who.id, name: '' }, to.at.groupId)
 	),
 	leads(
 		'shared-tablet.turnOn',

@@ -4,8 +4,8 @@ import { needOwner } from '../need-group.ts';
 import { notFound } from '../../../not-found.ts';
 
 export const GET: RequestHandler = async (event) => {
-	const { database, coach, group, today } = await needOwner(event);
-	const taken = await groupExport.of(database, coach, group.id);
+	const { database, vault, coach, group, today } = await needOwner(event);
+	const taken = await groupExport.of(database, vault, coach, group.id);
 	if (taken === null) notFound();
 	return new Response(JSON.stringify(taken, null, '\t'), {
 		headers: {
