@@ -212,8 +212,22 @@ export const deskWalks: readonly Walk[] = [
 			await see(page, look, 'tablet: joining', tablet);
 			await press(page, /^Join, and clear/);
 			await look('tablet: joining, issues', page);
-			await phone.lead(`${tablet}?/clear`);
+			await page.getByLabel('Your name').fill('Dagny');
+			await page.getByLabel('I agree that the coaches').check();
+			await press(page, /^Join, and clear/);
+			await look('tablet: the code, shown once', page);
+			const text = (await page.locator('main').textContent()) ?? '';
+			const code = /[2-9A-Z]{4}-[2-9A-Z]{4}/.exec(text)?.[0] ?? '';
 			await see(page, look, 'tablet: done', `${tablet}/done`);
+			await page.goto(tablet);
+			await page.getByLabel('Your code').fill('AAAA-2222');
+			await press(page, /^Answer again/);
+			await look('tablet: a code that does not work', page);
+			await phone.lead(`${tablet}?/back`, { code });
+			await see(page, look, 'tablet: come back, not answered', tablet);
+			await phone.screen();
+			await see(page, look, 'result: come back with a code', '/screening/result');
+			await see(page, look, 'tablet: come back, answered', tablet);
 		}
 	},
 	{

@@ -236,7 +236,7 @@ test('what is set for today, and how the list is taken along, stand there in wor
 	await expect(page.getByRole('heading', { name: 'Take the list with you' })).toBeVisible();
 	for (const [label, path] of [
 		['Get the table', '/export.csv'],
-		['Get the list and the fields', '/export.json']
+		['Get all of the group', '/export.json']
 	] as const) {
 		const link = page.getByRole('link', { name: label });
 		await expect(link).toHaveAttribute('href', lantern.path + path);

@@ -89,6 +89,28 @@ describe.each(DATABASES)('a shared tablet on %s', (type) => {
 		expect(await sharedTablet.of(here, third.cookies, NOW)).toBeNull();
 	});
 
+	it('hands a code on to one page of its group, once, within a minute, and to nobody who wrote it', () => {
+		const written = { groupId: 'a group', code: 'AAAA-2222' };
+		const handed = () => {
+			const { cookies, kept } = jar();
+			sharedTablet.handOn(here, cookies, written, NOW, true);
+			const taken = (groupId: string, now: number) =>
+				sharedTablet.taken(here, cookies, groupId, now);
+			return { cookies, kept, taken };
+		};
+		const one = handed();
+		const cookie = one.kept.get('tablet_code');
+		expect(cookie?.value).not.toContain('AAAA');
+		expect(cookie?.options).toMatchObject({ httpOnly: true, secure: true, path: '/tablet' });
+		expect(one.taken('a group', NOW + 1000)).toBe('AAAA-2222');
+		expect(one.taken('a group', NOW + 1000)).toBeNull();
+		expect(handed().taken('another group', NOW)).toBeNull();
+		expect(handed().taken('a group', NOW + MINUTE)).toBeNull();
+		const forged = handed();
+		forged.cookies.set('tablet_code', 'AAAA-2222', { path: '/tablet' });
+		expect(forged.taken('a group', NOW)).toBeNull();
+	});
+
 	describe('after each runner', () => {
 		/** A runner of a browser with our cookies in it. The sign-in library reads the real clock. */
 		async function atTheTablet() {

@@ -90,5 +90,47 @@ export async function clear(
 	await deleteUnreachable(database, [runner.runnerId], now);
 }
 
+const CODE_COOKIE = 'tablet_code';
+const CODE_PLACE: Place = { ...PLACE, row: 'code' };
+const CODE_SHOWN_WITHIN_MS = 60 * 1000;
+const codeShape = z.strictObject({ groupId: z.string(), code: z.string(), until: z.int() });
+
+/** Hands a code on to the next page of the tablet, which shows it once. */
+export function handOn(
+	{ vault }: Pick<House, 'vault'>,
+	cookies: Pick<Cookies, 'set'>,
+	written: { readonly groupId: string; readonly code: string },
+	now: number,
+	isSecure: boolean
+): void {
+	const content = { ...written, until: now + CODE_SHOWN_WITHIN_MS };
+	cookies.set(CODE_COOKIE, vault.seal(CODE_PLACE, content), {
+		path: '/tablet',
+		maxAge: CODE_SHOWN_WITHIN_MS / 1000,
+		httpOnly: true,
+		sameSite: 'lax',
+		secure: isSecure
+	});
+}
+
+/** The code that was handed on for this group, once: a page that is asked for again has none. */
+export function taken(
+	{ vault }: Pick<House, 'vault'>,
+	cookies: Pick<Cookies, 'get' | 'delete'>,
+	groupId: string,
+	now: number
+): string | null {
+	const sealed = cookies.get(CODE_COOKIE);
+	if (!sealed) return null;
+	cookies.delete(CODE_COOKIE, { path: '/tablet' });
+	try {
+		const found = vault.unseal(CODE_PLACE, sealed, codeShape);
+		return found.groupId === groupId && found.until > now ? found.code : null;
+	} catch (error) {
+		if (error instanceof Unreadable || error instanceof VaultClosed) return null;
+		throw error;
+	}
+}
+
 /** Tells the browser to drop what pages left behind. Cookies go one by one: the tablet's own stays. */
 export const CLEAR_SITE_DATA = '"cache", "storage"';

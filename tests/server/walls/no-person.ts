@@ -114,7 +114,9 @@ export const noPerson: Readonly<Record<string, 'inner' | (string & {})>> = {
 	'password-resets.peek': 'a link',
 	'password-resets.use': 'a link',
 	'shared-tablet.clear': 'this browser',
+	'shared-tablet.handOn': 'this browser',
 	'shared-tablet.of': 'a sealed cookie',
+	'shared-tablet.taken': 'a sealed cookie',
 	'shared-tablet.turnOff': 'this browser',
 
 	// This browser's own cookies.

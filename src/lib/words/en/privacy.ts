@@ -55,7 +55,7 @@ export const privacy = {
 		{
 			title: 'Cookies',
 			text: [
-				'One cookie keeps you signed in on this phone, for up to 400 days after your last visit. Others keep your emergency number, time zone, and light or dark. One keeps for half an hour that you ticked none of the urgent signs. One keeps for seven days an invitation that you opened, and one for twelve hours that a tablet is shared. There is no tracking, and nothing is loaded from other companies.',
+				'One cookie keeps you signed in on this phone, for up to 400 days after your last visit. Others keep your emergency number, time zone, and light or dark. One keeps for half an hour that you ticked none of the urgent signs. One keeps for seven days an invitation that you opened, one for twelve hours that a tablet is shared, and one for a minute a code that is to be written down. There is no tracking, and nothing is loaded from other companies.',
 				'Some browsers drop a site’s data after a week without a visit. A code or a passkey on the account page brings you back.'
 			]
 		},

@@ -54,10 +54,14 @@ export const actions: Actions = {
 		if (!read.ok) return fail(400, { issues: read.issues, values: read.values });
 		const { name } = read.value;
 		await joining.enter(house.database, shared.groupId, runner.runnerId, name, now);
-		const written = await house.auth.createTabletReturn(runner.runnerId, shared.groupId, now);
+		const code = await house.auth.createTabletReturn(runner.runnerId, shared.groupId, now);
 		await wipe(event);
-		event.locals.runner = null;
-		return { written };
+		if (code !== null) {
+			const isSecure = event.url.protocol === 'https:';
+			const { groupId } = shared;
+			sharedTablet.handOn(house, event.cookies, { groupId, code }, now, isSecure);
+		}
+		redirect(303, `/tablet/${shared.groupId}/done`);
 	},
 	clear: async (event) => {
 		const shared = await needShared(event);

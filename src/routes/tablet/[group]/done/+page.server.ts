@@ -1,0 +1,8 @@
+import * as sharedTablet from '$lib/server/shared-tablet.ts';
+import type { PageServerLoad } from './$types';
+
+/** Whoever has just joined reads the code, once. By then the tablet is cleared. */
+export const load: PageServerLoad = ({ locals: { house, now }, params, cookies }) => ({
+	groupId: params.group,
+	code: sharedTablet.taken(house, cookies, params.group, now)
+});
