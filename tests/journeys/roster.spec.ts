@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { todayIn } from './days.ts';
+import { plusDays, todayIn } from './days.ts';
 import { become, expect, test } from './lantern-street.ts';
 import { Phone } from './phone.ts';
 import { rowsOf } from './rows.ts';
@@ -118,9 +118,24 @@ test('no outing without an emergency number, and contacts only while one is on',
 	await page.goto(lantern.path);
 	await expect(page.getByRole('button', { name: 'Start today’s outing' })).toHaveCount(0);
 	expect((await phone.send(`${lantern.path}?/start`)).status()).toBe(400);
+	// It may be planned, and reaches no phone; both read why.
+	const plan = await phone.lead(`${lantern.path}/outings?/make`);
+	await phone.lead(`${plan}?/plan`, { onDate: plusDays(todayIn('UTC'), 1) });
+	const onPhone = async () =>
+		((await (await runner.get('/prompter/kept')).json()) as { outings: object[] }).outings;
+	expect(await onPhone()).toEqual([]);
+	expect(await (await runner.get('/outings')).text()).toContain('x has outings planned.');
+	for (const path of ['/programme', '/programme/new', plan.slice(lantern.path.length)]) {
+		const text = await (await phone.get(lantern.path + path)).text();
+		expect(text, path).toContain('none reaches a runner’s phone');
+		expect(text, path).toContain('settings#emergencyNumber');
+	}
 	await page.getByRole('link', { name: 'Write down the emergency number' }).click();
 	await page.getByLabel('Emergency number where you run').fill('112');
 	await page.getByRole('button', { name: 'Keep these changes' }).click();
+
+	expect(await onPhone()).toMatchObject([{ help: { emergencyNumber: '112' } }]);
+	expect(await (await runner.get('/outings')).text()).not.toContain('has outings planned.');
 
 	await page.goto(lantern.path);
 	await expect(page.getByText('No outing is set for today.')).toBeVisible();
