@@ -1,6 +1,7 @@
 /// <reference no-default-lib="true"/>
 /// <reference lib="esnext" />
 /// <reference lib="webworker" />
+import { forgetNotWellHere } from '$lib/device/not-well.ts';
 import { build, version } from '$service-worker';
 
 /**
@@ -37,7 +38,11 @@ worker.addEventListener('fetch', (event) => {
 	const url = new URL(request.url);
 	if (url.origin !== worker.location.origin) return;
 	if (ASSETS.has(url.pathname)) event.respondWith(asset(request));
-	else if (request.mode === 'navigate') event.respondWith(page(request, url.pathname));
+	else if (request.mode === 'navigate') {
+		event.respondWith(page(request, url.pathname));
+		// Whichever page of the app is opened, what was said of another day goes.
+		event.waitUntil(forgetNotWellHere(Date.now()));
+	}
 });
 
 async function fill() {

@@ -57,3 +57,20 @@ export async function keptIs(
 		);
 	});
 }
+
+/** The page's clock, and when its outing began. */
+export const whenOf = (page: Page) =>
+	page.evaluate(
+		() =>
+			new Promise<{ at: number; began: number }>((done) => {
+				const opening = indexedDB.open('breathmark');
+				opening.onsuccess = () => {
+					const all = opening.result.transaction('entry').objectStore('entry').getAll();
+					all.onsuccess = () => {
+						const began = (all.result as { entry: { at: number } }[])[0]?.entry.at ?? 0;
+						opening.result.close();
+						done({ at: Date.now(), began });
+					};
+				};
+			})
+	);

@@ -1,6 +1,6 @@
 import type { BrowserContext, Page, Route } from '@playwright/test';
 import { plainPhase } from '../../src/lib/outing/plain-phase.ts';
-import { answerDay, button, heading, ready, take, usualIs } from './an-outing.ts';
+import { answerDay, button, heading, ready, take, usualIs, whenOf } from './an-outing.ts';
 import { entriesIn } from './past-entries.ts';
 import { seeded } from './seeded.ts';
 import { expect, test } from './test.ts';
@@ -117,23 +117,6 @@ for (const seed of [20_261_125, 7]) {
 		expect(new Set(entries.map(({ id }) => id)).size).toBe(entries.length);
 	});
 }
-
-/** The page's clock, and when its outing began. */
-const whenOf = (page: Page) =>
-	page.evaluate(
-		() =>
-			new Promise<{ at: number; began: number }>((done) => {
-				const opening = indexedDB.open('breathmark');
-				opening.onsuccess = () => {
-					const all = opening.result.transaction('entry').objectStore('entry').getAll();
-					all.onsuccess = () => {
-						const began = (all.result as { entry: { at: number } }[])[0]?.entry.at ?? 0;
-						opening.result.close();
-						done({ at: Date.now(), began });
-					};
-				};
-			})
-	);
 
 test('a reload in every part of an outing, and a kill in every other, lose no second', async ({
 	page: first,

@@ -13,6 +13,8 @@ interface Controls {
 export class CueTrack {
 	/** True while the track sounds, so that nothing else has to. */
 	isPlaying = false;
+	/** True where the browser refused it, or a call or another app stopped it: a tap lets it sound again. */
+	isStopped = false;
 	readonly #audio = new Audio();
 	#url: string | null = null;
 
@@ -20,6 +22,11 @@ export class CueTrack {
 		readonly name: string,
 		controls: Controls
 	) {
+		this.#audio.addEventListener('pause', () => {
+			if (!this.isPlaying || !this.#audio.paused || this.#audio.ended) return;
+			this.isPlaying = false;
+			this.isStopped = true;
+		});
 		if (!('mediaSession' in navigator)) return;
 		navigator.mediaSession.setActionHandler('play', controls.play);
 		navigator.mediaSession.setActionHandler('pause', controls.pause);
@@ -27,6 +34,7 @@ export class CueTrack {
 
 	/** From the beginning of a new sound. */
 	async begin(wav: Blob, title: string): Promise<void> {
+		this.pause();
 		this.#forgetSound();
 		this.#url = URL.createObjectURL(wav);
 		this.#audio.src = this.#url;
@@ -34,8 +42,10 @@ export class CueTrack {
 		try {
 			await this.#audio.play();
 			this.isPlaying = true;
-		} catch {
-			this.isPlaying = false;
+		} catch (refused) {
+			// Another sound in its place is no refusal.
+			const isReplaced = refused instanceof DOMException && refused.name === 'AbortError';
+			if (!isReplaced) this.isStopped = true;
 		}
 	}
 
@@ -54,6 +64,7 @@ export class CueTrack {
 
 	pause(): void {
 		this.isPlaying = false;
+		this.isStopped = false;
 		this.#audio.pause();
 	}
 

@@ -43,6 +43,15 @@ export interface PulseSoFar {
 	readonly tally: PulseTally;
 }
 
+/** A runner said that they were not well, and on which day. */
+export interface NotWellHere {
+	readonly runnerKey: string;
+	/** YYYY-MM-DD in the time zone. */
+	readonly on: string;
+	/** Not there in what was kept by an older app. */
+	readonly timeZone?: string;
+}
+
 interface PhoneSchema extends DBSchema {
 	entry: {
 		key: number;
@@ -51,8 +60,7 @@ interface PhoneSchema extends DBSchema {
 	};
 	kept: { key: string; value: KeptHere };
 	clock: { key: string; value: RunHere };
-	/** Runners who said that they were not well, and on which day. */
-	notWell: { key: string; value: { readonly runnerKey: string; readonly on: string } };
+	notWell: { key: string; value: NotWellHere };
 }
 
 export type PhoneDatabase = IDBPDatabase<PhoneSchema>;
@@ -60,6 +68,11 @@ export type PhoneDatabase = IDBPDatabase<PhoneSchema>;
 /** With another shape of what is kept, the old is of no use: the next number. */
 const NAME = 'breathmark';
 const VERSION = 1;
+
+/** Whether anything was ever kept here. Opening it would make it. */
+export async function phoneIsThere(): Promise<boolean> {
+	return (await indexedDB.databases()).some(({ name }) => name === NAME);
+}
 
 /** @throws where a browser keeps nothing, as some do in a private window */
 export function openPhone(): Promise<PhoneDatabase> {

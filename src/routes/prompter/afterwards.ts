@@ -1,13 +1,14 @@
 import type { Entry, EntryContent } from '$lib/outing/entry.ts';
+import { leftOuting } from '$lib/outing/left-outing.ts';
 import { localDate } from '$lib/screening/calendar.ts';
 
-type Content = Extract<
-	EntryContent,
-	{ kind: 'pain' | 'pain-next-morning' | 'something-wrong' | 'ended' }
->;
+/** What may be said of an outing after its end. */
+export type ContentAfter =
+	| { readonly kind: 'halted' }
+	| Extract<EntryContent, { kind: 'pain' | 'pain-next-morning' | 'something-wrong' | 'ended' }>;
 
 /** What is said of an outing after it, as its next entry. Its own clock has stopped. */
-export function entryAfter(entries: readonly Entry[], content: Content, nowMs: number): Entry {
+export function entryAfter(entries: readonly Entry[], content: ContentAfter, nowMs: number): Entry {
 	const last = entries.at(-1);
 	if (last === undefined) throw new RangeError('entryAfter requires the entries of an outing');
 	return {
@@ -24,23 +25,12 @@ export function entryAfter(entries: readonly Entry[], content: Content, nowMs: n
 export const isOn = (entries: readonly Entry[]): boolean =>
 	entries.length > 0 && !entries.some(({ kind }) => kind === 'ended');
 
-/** The clock of an outing that stood for longer than any outing lasts: it was left. */
-const LEFT_MS = 6 * 60 * 60 * 1000;
-
-/**
- * What to write of an outing whose clock was stopped and which nobody came back to. Whoever said
- * that something felt wrong, and never said what, counts as having had a sign.
- */
+/** What is still to be written of an outing that was left with its clock standing, as its next entries. */
 export function entriesOfLeft(entries: readonly Entry[], nowMs: number): readonly Entry[] {
-	if (!isOn(entries)) return [];
-	const last = entries.findLast(({ kind }) =>
-		['paused', 'resumed', 'halted', 'cooling-down'].includes(kind)
+	return leftOuting(entries, nowMs).reduce<readonly Entry[]>(
+		(written, content) => [...written, entryAfter([...entries, ...written], content, nowMs)],
+		[]
 	);
-	if (last?.kind !== 'paused' && last?.kind !== 'halted') return [];
-	if (nowMs - last.at < LEFT_MS) return [];
-	const wrong = { kind: 'something-wrong', sign: 'not-said' } as const;
-	const signs = last.kind === 'halted' ? [entryAfter(entries, wrong, nowMs)] : [];
-	return [...signs, entryAfter([...entries, ...signs], { kind: 'ended', how: 'early' }, nowMs)];
 }
 
 /**

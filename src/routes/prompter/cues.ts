@@ -31,6 +31,9 @@ export function chosenCues(): CueChoice {
 
 export const keepCues = (choice: CueChoice) => keepHere(NAME, choice);
 
+export const countsDown = ({ kind }: Cue): boolean =>
+	kind === 'three' || kind === 'two' || kind === 'one';
+
 /** Gives cues in every way that was chosen and that the browser has; each works without the others. */
 export class CueGiver {
 	#beeper: Beeper | null = null;
@@ -43,11 +46,11 @@ export class CueGiver {
 	}
 
 	/** @param isSounding whether the tones come from a track already */
-	give({ kind, phase: index }: Cue, phases: readonly OutingPhase[], isSounding: boolean) {
-		const isCountdown = kind === 'three' || kind === 'two' || kind === 'one';
+	give(cue: Cue, phases: readonly OutingPhase[], isSounding: boolean) {
+		const isCountdown = countsDown(cue);
 		if (!isSounding) this.#beeper?.beep(!isCountdown);
 		if (this.choice.vibration) navigator.vibrate?.(isCountdown ? 80 : [300, 120, 300]);
-		const text = textOf(kind, phases[index]);
+		const text = textOf(cue.kind, phases[cue.phase]);
 		if (this.choice.voice && text !== null) say(text, document.documentElement.lang);
 	}
 
@@ -64,11 +67,10 @@ function textOf(kind: Cue['kind'], phase: OutingPhase | undefined): string | nul
 			return phase.cue || prompter.begins(phaseWords[phase.kind].name, phase.seconds);
 		case 'half-way':
 		case 'one-minute-left':
-		case 'finished':
-			return prompter.cues[kind];
 		case 'three':
 		case 'two':
 		case 'one':
-			return null;
+		case 'finished':
+			return prompter.cues[kind];
 	}
 }

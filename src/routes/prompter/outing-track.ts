@@ -24,6 +24,16 @@ export class OutingTrack {
 		return this.#track.isPlaying;
 	}
 
+	/** True where the browser refused the sound or something else stopped it: it waits for a tap. */
+	get isStopped() {
+		return this.#track.isStopped;
+	}
+
+	/** Makes the sound anew with the next look. */
+	again(): void {
+		this.#made = -1;
+	}
+
 	look(log: OutingLog, position: Position, nowMs: number): void {
 		if (position.state === 'over') return this.#track.close();
 		const { name } = phaseWords[position.phase.kind];

@@ -1,5 +1,6 @@
 import { askKept } from '$lib/device/ask-kept.ts';
 import { keep, last, noteTime, shut, stateOf } from '$lib/device/kept-here.ts';
+import { forgetNotWell } from '$lib/device/not-well.ts';
 import { waitMs } from '$lib/device/outbox.ts';
 import { openPhone, type KeptHere, type PhoneDatabase } from '$lib/device/phone-database.ts';
 import { sendAll } from '$lib/device/post-entries.ts';
@@ -42,6 +43,7 @@ export class Phone {
 		const phone = new Phone(await openPhone());
 		phone.here = await last(phone.database);
 		await forgetOld(phone.database, Date.now() - NEEDED_MS);
+		await forgetNotWell(phone.database, Date.now());
 		await phone.refresh();
 		return phone;
 	}

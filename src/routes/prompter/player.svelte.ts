@@ -1,8 +1,6 @@
 import { clockReading } from '$lib/device/clock-reading.ts';
-import { keptRun } from '$lib/device/run-clock.ts';
 import { keepScreenOn } from '$lib/device/wake-lock.ts';
 import { ofLastRun } from '$lib/device/written-entries.ts';
-import { clockOfEntries } from '$lib/outing/clock-of-entries.ts';
 import { dueEntries, type DueEntry } from '$lib/outing/due-entries.ts';
 import type { Entry, EntryContent, MeasuredPulse } from '$lib/outing/entry.ts';
 import { logOfEntries } from '$lib/outing/log-of-entries.ts';
@@ -11,6 +9,7 @@ import { startClock } from '$lib/outing/outing-clock.ts';
 import { phasesOf, type OutingPhase } from '$lib/outing/outing.ts';
 import { talkMomentAt, type TalkMoment } from '$lib/outing/talk-moment.ts';
 import { positionAt } from '$lib/outing/timeline.ts';
+import type { Cue } from '$lib/outing/walked.ts';
 import { Announcer } from './announcer.ts';
 import type { CueChoice } from './cues.ts';
 import { entriesOf } from './entries-of.ts';
@@ -18,17 +17,19 @@ import { LOOK_EVERY_MS, REFRESH_EVERY_MS } from './paces.ts';
 import type { Phone } from './phone.svelte.ts';
 import { PhasePulse } from './phase-pulse.ts';
 import { RunningClock } from './running-clock.ts';
+import { takenUp } from './taken-up.ts';
 import { answerAbout, secondsInto, type Answered } from './talk-answer.ts';
 
-export type Started = Extract<Entry, { kind: 'started' }>;
 type StartedContent = Extract<EntryContent, { kind: 'started' }>;
 
 /** An outing that is on. All that it knows is in its entries, so a reload changes nothing. */
 export class Player {
 	entries: readonly Entry[] = $state.raw([]);
 	nowMs = $state(0);
-	/** Counts the cues that begin a phase, for the flash. */
-	begun = $state(0);
+	/** The last cue that was given, for the flash. */
+	cue: Cue | null = $state.raw(null);
+	/** Whether tones, voice and vibration wait for a tap. */
+	waitsForTap = $state(false);
 	/** What a strap or a thumb measures now, for whoever asked for it. */
 	pulse: MeasuredPulse | null = null;
 	readonly started: StartedContent;
@@ -84,26 +85,22 @@ export class Player {
 		entries: readonly Entry[],
 		choice: CueChoice
 	): Promise<Player | null> {
-		const started = entries.find((entry): entry is Started => entry.kind === 'started');
-		if (!started) return null;
-		const { outingRunId } = started;
-		const kept = await keptRun(phone.database, outingRunId);
-		const soFar = kept?.pulse ?? null;
-		const from = clockOfEntries(entries, kept?.clock ?? null);
-		const clock = new RunningClock(phone.database, outingRunId, from, soFar !== null);
-		const pulse = new PhasePulse(soFar);
+		const taken = await takenUp(phone.database, entries);
+		if (taken === null) return null;
+		const { started, clock, pulse } = taken;
 		const lookedMs = clock.look();
 		const player = new Player(phone, runnerKey, started, clock, pulse, choice, lookedMs);
 		player.entries = entries;
 		player.look();
-		// Sound has to wait for the next tap.
-		document.addEventListener('pointerdown', () => player.#sound(), { once: true });
+		// Any tap will do.
+		document.addEventListener('click', player.soundAgain);
 		return player;
 	}
 
 	look = () => {
 		this.nowMs = Math.max(this.clock.look(), this.log.at(-1)?.atMs ?? 0);
-		this.begun += this.#announcer.look(this.log, this.position, this.nowMs);
+		this.cue = this.#announcer.look(this.log, this.position, this.nowMs).at(-1) ?? this.cue;
+		this.waitsForTap = this.#announcer.waitsForTap;
 		this.#writeDue();
 		if (this.clock.isDue(this.nowMs)) void this.#keep();
 		if (this.nowMs - this.#refreshedMs < REFRESH_EVERY_MS) return;
@@ -141,9 +138,17 @@ export class Player {
 	close() {
 		clearInterval(this.#timer);
 		document.removeEventListener('visibilitychange', this.#returned);
+		document.removeEventListener('click', this.soundAgain);
 		this.#letSleep();
 		this.#announcer.close();
 	}
+
+	/** From a tap. The look at the end lets the sound begin in it, and not at the next tick. */
+	soundAgain = () => {
+		if (!this.#announcer.waitsForTap) return;
+		this.#sound();
+		this.look();
+	};
 
 	#sound() {
 		this.#announcer.open({

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sources } from '$lib/physiology/sources.ts';
 import { heartRateMeasurement } from '$lib/recording/heart-rate-measurement.ts';
-import { messages } from './recorded-messages.ts';
+import { messages } from './known-messages.ts';
 
 /* Fields and flags: heartRateMeasurement2011. Each message names its own source. */
 

@@ -156,6 +156,9 @@ export const prompter = {
 		paused: 'Paused',
 		skip: 'Skip this part',
 		more: '30 s more',
+		waitsForTap: 'Tones, voice and vibration wait for a tap on this page.',
+		soundAgain: 'Sound on again',
+		longer: 'Do you need longer? Walk on while the others run.',
 		end: 'End early',
 		pulse: 'Pulse',
 		noPulse: 'Hide pulse',
@@ -244,8 +247,11 @@ export const prompter = {
 	cues: {
 		'half-way': 'Half-way.',
 		'one-minute-left': 'One minute left.',
+		three: 'Three.',
+		two: 'Two.',
+		one: 'One.',
 		finished: 'Done. Walk on for a little.'
-	} satisfies Partial<Record<CueKind, string>>,
+	} satisfies Record<Exclude<CueKind, 'phase-begins'>, string>,
 	begins: (name: string, seconds: number) =>
 		seconds < 120 ? `${name}, ${seconds} seconds.` : `${name}, ${Math.round(seconds / 60)} minutes.`
 };

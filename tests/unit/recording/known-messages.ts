@@ -10,8 +10,11 @@ interface Meant {
 	readonly isWhole: boolean;
 }
 
-/** A message of a sensor and what it means. */
-export interface RecordedMessage {
+/**
+ * A message as a sensor may send it, and what it means: printed in its source, or put together byte by
+ * byte from the fields of the standard. None was recorded from a strap.
+ */
+export interface KnownMessage {
 	/** Bytes as hexadecimal digits. */
 	readonly hex: string;
 	readonly meant: Meant;
@@ -23,8 +26,8 @@ export interface RecordedMessage {
 function message(
 	hex: string,
 	meant: Partial<Meant> & Pick<Meant, 'bpm'>,
-	tag: RecordedMessage['tag'] = 'seen'
-): RecordedMessage {
+	tag: KnownMessage['tag'] = 'seen'
+): KnownMessage {
 	return {
 		hex,
 		meant: {
@@ -40,7 +43,7 @@ function message(
 }
 
 /** Intervals are 1/1024 s each, printed in the libraries' tests as such or as seconds. */
-export const messages: readonly RecordedMessage[] = [
+export const messages: readonly KnownMessage[] = [
 	message('00 48', { bpm: 72 }),
 	message('01 9A 00', { bpm: 154 }),
 	message('01 2C 01', { bpm: 300 }),
