@@ -13,6 +13,8 @@ export interface OutingClock {
 	/** Milliseconds since the start, pauses included. Never falls. */
 	readonly elapsedMs: number;
 	readonly reading: ClockReading;
+	/** What the wall clock went on by itself, and nobody has yet said whether it counts. Not in `elapsedMs`. */
+	readonly leapMs?: number;
 }
 
 export interface Told {
@@ -27,6 +29,11 @@ export interface Told {
  */
 export const TOLERANCE_MS = 1000;
 
+/**
+ * A leap that is shorter needs no question: an outing that it ends was over in a minute. Our own choice.
+ */
+export const ASKED_FROM_MS = 60_000;
+
 export const startClock = (reading: ClockReading): OutingClock => ({ elapsedMs: 0, reading });
 
 /**
@@ -37,33 +44,51 @@ export const startClock = (reading: ClockReading): OutingClock => ({ elapsedMs: 
  * steady clock counts. After a reload only the wall clock is left; set back meanwhile, it counts as
  * no time at all, so that an outing never runs backwards.
  *
- * A wall clock that is set forward looks like a sleep, and counts as one: the outing ends too early,
- * which is the harmless mistake of the two.
+ * A wall clock that is set forward looks like a sleep. Only where it would end the outing does that
+ * matter much: then nothing of the leap counts until the runner has said what it was.
  *
  * It counts on from the same reading for as long as the clocks agree: many short times added up
  * would add up their rounding too.
  *
+ * @param endsAtMs where on its clock the outing ends if nothing more is done; for ever while it stands
+ *
  * @example tellTime({ elapsedMs: 0, reading: { wallMs: 9, steadyMs: 0, since: 'a' } }, { wallMs: 5009, steadyMs: 5000, since: 'a' }).elapsedMs // 5000
  */
-export function tellTime(clock: OutingClock, reading: ClockReading): Told {
+export function tellTime(
+	clock: OutingClock,
+	reading: ClockReading,
+	endsAtMs = Number.POSITIVE_INFINITY
+): Told {
 	const { elapsedMs, reading: from } = clock;
+	const isSame = reading.since === from.since;
+	const steadyMs = isSame ? Math.max(0, reading.steadyMs - from.steadyMs) : 0;
 	const wallMs = reading.wallMs - from.wallMs;
-	const steadyMs = Math.max(0, reading.steadyMs - from.steadyMs);
-	if (reading.since !== from.since) return countFrom(elapsedMs + Math.max(0, wallMs), reading);
-	if (wallMs - steadyMs > TOLERANCE_MS) return countFrom(elapsedMs + wallMs, reading);
-	if (steadyMs - wallMs > TOLERANCE_MS) return countFrom(elapsedMs + steadyMs, reading);
-	return { elapsedMs: elapsedMs + steadyMs, clock };
+	if (isSame && Math.abs(wallMs - steadyMs) <= TOLERANCE_MS) {
+		return { elapsedMs: elapsedMs + steadyMs, clock };
+	}
+	const leapMs = Math.max(0, wallMs - steadyMs);
+	const sureMs = elapsedMs + steadyMs;
+	return leapMs >= ASKED_FROM_MS && sureMs + leapMs >= endsAtMs
+		? countFrom({ elapsedMs: sureMs, reading, leapMs: (clock.leapMs ?? 0) + leapMs })
+		: countFrom({ ...clock, elapsedMs: sureMs + leapMs, reading });
 }
 
 /**
  * The clock to write down, with all that has passed in it: whatever is then done to the clock on
  * the wall, no time from before is lost.
  */
-export function clockToKeep(clock: OutingClock, reading: ClockReading): OutingClock {
-	return { elapsedMs: tellTime(clock, reading).elapsedMs, reading };
+export function clockToKeep(
+	clock: OutingClock,
+	reading: ClockReading,
+	endsAtMs?: number
+): OutingClock {
+	const told = tellTime(clock, reading, endsAtMs);
+	return { ...told.clock, elapsedMs: told.elapsedMs, reading };
 }
 
-const countFrom = (elapsedMs: number, reading: ClockReading): Told => ({
-	elapsedMs,
-	clock: { elapsedMs, reading }
-});
+/** The clock once the runner has said what a leap was: time that they went on in, or none at all. */
+export function settleLeap({ leapMs = 0, ...clock }: OutingClock, wentOn: boolean): OutingClock {
+	return wentOn ? { ...clock, elapsedMs: clock.elapsedMs + leapMs } : clock;
+}
+
+const countFrom = (clock: OutingClock): Told => ({ elapsedMs: clock.elapsedMs, clock });

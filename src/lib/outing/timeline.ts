@@ -56,6 +56,10 @@ export function positionAt(
 	};
 }
 
+/** Where on its clock an outing ends if nothing more is done: never, while that clock stands. */
+export const endsAt = (position: Position, nowMs: number): number =>
+	position.state === 'going' ? nowMs + position.outingLeftMs : Number.POSITIVE_INFINITY;
+
 /**
  * The cues that fell due since the last look. However often or seldom one looks, every cue comes
  * once.

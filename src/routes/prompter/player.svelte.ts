@@ -8,7 +8,7 @@ import { mergeEntries } from '$lib/outing/merge-entries.ts';
 import { startClock } from '$lib/outing/outing-clock.ts';
 import { phasesOf, type OutingPhase } from '$lib/outing/outing.ts';
 import { talkMomentAt, type TalkMoment } from '$lib/outing/talk-moment.ts';
-import { positionAt } from '$lib/outing/timeline.ts';
+import { endsAt, positionAt } from '$lib/outing/timeline.ts';
 import type { Cue } from '$lib/outing/walked.ts';
 import { Announcer } from './announcer.ts';
 import type { CueChoice } from './cues.ts';
@@ -18,7 +18,7 @@ import type { Phone } from './phone.svelte.ts';
 import { PhasePulse } from './phase-pulse.ts';
 import { RunningClock } from './running-clock.ts';
 import { takenUp } from './taken-up.ts';
-import { answerAbout, secondsInto, type Answered } from './talk-answer.ts';
+import { answerContent, type Answered } from './talk-answer.ts';
 
 type StartedContent = Extract<EntryContent, { kind: 'started' }>;
 
@@ -28,6 +28,8 @@ export class Player {
 	nowMs = $state(0);
 	/** The last cue that was given, for the flash. */
 	cue: Cue | null = $state.raw(null);
+	/** What the phone's clock went on by itself, over the end of the outing: the runner is asked. */
+	leapMs = $state(0);
 	/** Whether tones, voice and vibration wait for a tap. */
 	waitsForTap = $state(false);
 	/** What a strap or a thumb measures now, for whoever asked for it. */
@@ -87,8 +89,7 @@ export class Player {
 	): Promise<Player | null> {
 		const taken = await takenUp(phone.database, entries);
 		if (taken === null) return null;
-		const { started, clock, pulse } = taken;
-		const lookedMs = clock.look();
+		const { started, clock, pulse, lookedMs } = taken;
 		const player = new Player(phone, runnerKey, started, clock, pulse, choice, lookedMs);
 		player.entries = entries;
 		player.look();
@@ -98,7 +99,9 @@ export class Player {
 	}
 
 	look = () => {
-		this.nowMs = Math.max(this.clock.look(), this.log.at(-1)?.atMs ?? 0);
+		const tellsMs = this.clock.look(endsAt(this.position, this.nowMs));
+		this.nowMs = Math.max(tellsMs, this.log.at(-1)?.atMs ?? 0);
+		this.leapMs = this.clock.leapMs;
 		this.cue = this.#announcer.look(this.log, this.position, this.nowMs).at(-1) ?? this.cue;
 		this.waitsForTap = this.#announcer.waitsForTap;
 		this.#writeDue();
@@ -114,6 +117,14 @@ export class Player {
 		this.look();
 	}
 
+	/** What the runner says of a leap of the clock. */
+	settleLeap(what: 'went-on' | 'stopped' | 'clock-set') {
+		this.clock.settleLeap(what === 'went-on');
+		if (what === 'stopped') return this.do({ kind: 'ended', how: 'early' });
+		this.look();
+		void this.#keep();
+	}
+
 	/** Null as soon as there is none. Time that stands still is not measured. */
 	measure(pulse: MeasuredPulse | null) {
 		this.pulse = pulse;
@@ -123,15 +134,7 @@ export class Player {
 
 	/** The same answer about the same moment, changed, counts in place of what was said before. */
 	answer(moment: TalkMoment, answered: Answered) {
-		this.do({
-			kind: 'talk-answer',
-			phase: moment.phase,
-			secondsIntoPhase: secondsInto(moment, this.position, this.planned),
-			...answered,
-			afterPassage: moment.said === 'passage',
-			// A guess stands beside what was measured when it was given.
-			pulse: (answered.guessedBpm && answerAbout(moment, this.entries)?.pulse) || this.pulse
-		});
+		this.do(answerContent(moment, this, answered));
 	}
 
 	/** Once it is over, or the page is left. */

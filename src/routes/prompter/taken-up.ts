@@ -2,6 +2,9 @@ import { keptRun } from '$lib/device/run-clock.ts';
 import type { PhoneDatabase } from '$lib/device/phone-database.ts';
 import { clockOfEntries } from '$lib/outing/clock-of-entries.ts';
 import type { Entry } from '$lib/outing/entry.ts';
+import { logOfEntries } from '$lib/outing/log-of-entries.ts';
+import { phasesOf } from '$lib/outing/outing.ts';
+import { endsAt, positionAt } from '$lib/outing/timeline.ts';
 import { PhasePulse } from './phase-pulse.ts';
 import { RunningClock } from './running-clock.ts';
 
@@ -16,5 +19,7 @@ export async function takenUp(database: PhoneDatabase, entries: readonly Entry[]
 	const soFar = kept?.pulse ?? null;
 	const from = clockOfEntries(entries, kept?.clock ?? null);
 	const clock = new RunningClock(database, outingRunId, from, soFar !== null);
-	return { started, clock, pulse: new PhasePulse(soFar) };
+	const position = positionAt(phasesOf(started.outing), logOfEntries(entries), from.elapsedMs);
+	const lookedMs = clock.look(endsAt(position, from.elapsedMs));
+	return { started, clock, pulse: new PhasePulse(soFar), lookedMs };
 }

@@ -32,7 +32,7 @@ export function speedOf(
 }
 
 /** How long the phase that is meant had lasted: it may be over by now. */
-export function secondsInto(
+function secondsInto(
 	{ phase }: TalkMoment,
 	position: Player['position'],
 	planned: readonly OutingPhase[]
@@ -41,5 +41,20 @@ export function secondsInto(
 	if (position.index === phase) return position.inPhaseMs / 1000;
 	return position.before?.index === phase ? position.before.activeMs / 1000 : 0;
 }
+
+/** An answer, as it is written down. */
+export const answerContent = (
+	moment: TalkMoment,
+	{ position, planned, pulse, entries }: Pick<Player, 'position' | 'planned' | 'pulse' | 'entries'>,
+	answered: Answered
+): TalkAnswer => ({
+	kind: 'talk-answer',
+	phase: moment.phase,
+	secondsIntoPhase: secondsInto(moment, position, planned),
+	...answered,
+	afterPassage: moment.said === 'passage',
+	// A guess stands beside what was measured when it was given.
+	pulse: (answered.guessedBpm && answerAbout(moment, entries)?.pulse) || pulse
+});
 
 export type Answered = Pick<TalkAnswer, 'talk' | 'effort' | 'speedKmh' | 'guessedBpm'>;

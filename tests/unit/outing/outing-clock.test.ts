@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+	ASKED_FROM_MS,
 	TOLERANCE_MS,
 	clockToKeep,
+	settleLeap,
 	startClock,
 	tellTime,
 	type ClockReading,
@@ -54,6 +56,66 @@ describe('how far an outing is', () => {
 		const { elapsedMs, clock } = tellTime(kept, after(-999_000, 800, 'second'));
 		expect(elapsedMs).toBe(90_000);
 		expect(tellTime(clock, after(-998_000, 1800, 'second')).elapsedMs).toBe(91_000);
+	});
+});
+
+describe('a wall clock that went on by itself, over the end of an outing of half an hour', () => {
+	const ENDS = 1_800_000;
+	const HOUR = 3_600_000;
+	/** Ten minutes in, the wall clock says an hour more than the steady one, and five seconds later. */
+	const asked = () => tellTime(startClock(start), after(600_000 + HOUR, 600_000), ENDS);
+
+	test('counts as nothing until somebody says what it was; the outing goes on meanwhile', () => {
+		const { elapsedMs, clock } = asked();
+		expect(elapsedMs).toBe(600_000);
+		expect(clock.leapMs).toBe(HOUR);
+		const later = tellTime(clock, after(605_000 + HOUR, 605_000), ENDS);
+		expect(later.elapsedMs).toBe(605_000);
+		expect(later.clock.leapMs).toBe(HOUR);
+	});
+
+	test('counts in full once the runner says that they went on, and never once the clock was set', () => {
+		const { clock } = asked();
+		expect(settleLeap(clock, true)).toEqual({
+			elapsedMs: 600_000 + HOUR,
+			reading: clock.reading
+		});
+		expect(settleLeap(clock, false)).toEqual({ elapsedMs: 600_000, reading: clock.reading });
+		const set = settleLeap(clock, false);
+		expect(tellTime(set, after(610_000 + HOUR, 610_000), ENDS).elapsedMs).toBe(610_000);
+	});
+
+	test('is asked about after a reload as well, where only the wall clock is left', () => {
+		const kept = clockToKeep(startClock(start), after(90_000, 90_000), ENDS);
+		const { elapsedMs, clock } = tellTime(kept, after(90_000 + HOUR, 800, 'second'), ENDS);
+		expect([elapsedMs, clock.leapMs]).toEqual([90_000, HOUR]);
+	});
+
+	test('is still asked about after another reload', () => {
+		const kept = clockToKeep(asked().clock, after(610_000 + HOUR, 610_000), ENDS);
+		expect(kept).toMatchObject({ elapsedMs: 610_000, leapMs: HOUR });
+		const again = tellTime(kept, after(613_000 + HOUR, 500, 'second'), ENDS);
+		expect([again.elapsedMs, again.clock.leapMs]).toEqual([613_000, HOUR]);
+	});
+
+	test('is a sleep where the outing is not over by it: exactly to the end it is asked', () => {
+		const slept = (ms: number) =>
+			tellTime(startClock(start), after(600_000 + ms, 600_000), ENDS).clock.leapMs ?? 0;
+		expect(slept(1_199_999)).toBe(0);
+		expect(slept(1_200_000)).toBe(1_200_000);
+	});
+
+	test('is a sleep where it is under a minute, and where the clock of the outing stands', () => {
+		const almost = tellTime(startClock(start), after(ENDS - 1 + ASKED_FROM_MS - 1, ENDS - 1), ENDS);
+		expect(almost.elapsedMs).toBe(ENDS - 1 + ASKED_FROM_MS - 1);
+		expect(tellTime(startClock(start), after(HOUR, 10)).elapsedMs).toBe(HOUR);
+	});
+
+	test('no question where both clocks went on: a page that slept with its steady clock awake', () => {
+		expect(tellTime(startClock(start), after(HOUR, HOUR), ENDS)).toMatchObject({
+			elapsedMs: HOUR,
+			clock: startClock(start)
+		});
 	});
 });
 

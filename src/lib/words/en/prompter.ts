@@ -174,6 +174,14 @@ export const prompter = {
 		hot: 'It is hot: walk in the shade, and drink when you are thirsty.',
 		speed: (text: string, unit: string) => `${text} ${unit}`
 	},
+	leap: {
+		title: 'Did you go on?',
+		text: (minutes: number) =>
+			`The clock of this phone went on by ${minutes < 120 ? `${minutes} minutes` : `${Math.round(minutes / 60)} hours`} that this page did not see. By that clock the outing is over.`,
+		'went-on': 'Yes, to the end',
+		stopped: 'No, I stopped',
+		'clock-set': 'The clock was changed. Go on from here'
+	},
 	talk: {
 		ask: 'Say the line aloud. How was that?',
 		afterwards: (name: string) => `${name}: how was talking at its end?`,
