@@ -74,3 +74,11 @@ export const whenOf = (page: Page) =>
 				};
 			})
 	);
+
+/** Once this is through, the app itself is kept. */
+export const worker = (page: Page) =>
+	page.evaluate(async () => {
+		const { active } = await navigator.serviceWorker.ready;
+		if (active === null || active.state === 'activated') return;
+		await new Promise((done) => active.addEventListener('statechange', done));
+	});

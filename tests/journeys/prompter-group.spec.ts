@@ -19,9 +19,9 @@ const phases = [
 ];
 
 /** Writes an outing down and plans it for a day. */
-async function plan({ coach, path }: LanternStreet, name: string, onDate: string) {
+async function plan({ coach, path }: LanternStreet, name: string, onDate: string, of = phases) {
 	const outing = await coach.lead(`${path}/outings?/make`);
-	const parts = phases.flatMap(([kind, seconds], part) => [
+	const parts = of.flatMap(([kind, seconds], part) => [
 		[`parts-${part}-kind`, kind ?? ''],
 		[`parts-${part}-seconds`, seconds ?? '']
 	]);
@@ -104,6 +104,29 @@ test('whoever may walk finds the same outing without a run in it', async ({
 	await page.clock.runFor(631_000);
 	await expect(heading(page)).toHaveText('Brisk walk');
 	await expect(page.getByText('part 3 of 4')).toBeVisible();
+});
+
+test('a recovery of the group is timed: nobody makes it longer; who needs longer walks on', async ({
+	page,
+	lantern,
+	stranger
+}) => {
+	await plan(lantern, 'Mill park one', today(), [
+		['warm-up-walk', '6:30'],
+		['steady-run', '0:40'],
+		['recovery-walk', '1:50'],
+		['cool-down-walk', '6:00']
+	]);
+	await become(page, await lantern.join(await stranger(), 'Ines'));
+	await ready(page, 'Mill park one');
+	await button(page, 'Start').click();
+	await page.clock.runFor(435_000);
+	await expect(heading(page)).toHaveText('Recovery walk');
+	await expect(page.getByText('Walk on while the others run.')).toBeVisible();
+	await expect(button(page, '30 s more')).toHaveCount(0);
+	await page.clock.runFor(110_000);
+	await expect(heading(page)).toHaveText('Cool-down walk');
+	await expect(page.getByText('Walk on while the others run.')).toHaveCount(0);
 });
 
 test('heat that a coach marked is given: not to be unmarked, with its caution, not compared', async ({

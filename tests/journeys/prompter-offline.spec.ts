@@ -1,19 +1,10 @@
-import type { Page } from '@playwright/test';
-import { answerDay, button, heading, open, ready, start, take } from './an-outing.ts';
+import { answerDay, button, heading, open, ready, start, take, worker } from './an-outing.ts';
 import { entriesIn } from './past-entries.ts';
 import { expect, test } from './test.ts';
 
 /* What works in a park without a network, and for how long. Our own rules, no source. */
 
 test.use({ viewport: { width: 360, height: 780 } });
-
-/** Once this is through, the app itself is kept. */
-const worker = (page: Page) =>
-	page.evaluate(async () => {
-		const { active } = await navigator.serviceWorker.ready;
-		if (active === null || active.state === 'activated') return;
-		await new Promise((done) => active.addEventListener('statechange', done));
-	});
 
 const DAY_MS = 24 * 60 * 60 * 1000;
 

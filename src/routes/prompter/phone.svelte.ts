@@ -65,7 +65,11 @@ export class Phone {
 
 	async noteTime() {
 		if (this.runnerKey === null) return;
-		this.here = await noteTime(this.database, this.runnerKey, Date.now());
+		const nowMs = Date.now();
+		this.here = await noteTime(this.database, this.runnerKey, nowMs);
+		// The server knows what a clock that was set back does not: ask it before anything closes.
+		const wasSetBack = stateOf(this.here, nowMs) === 'clock-set-back';
+		if (wasSetBack && this.access === 'open') await this.refresh();
 		this.check();
 	}
 

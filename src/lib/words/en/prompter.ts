@@ -170,6 +170,8 @@ export const prompter = {
 		endNow: 'End now',
 		keep: 'Stay in the outing',
 		ended: 'Your result has ended. Please walk to cool down.',
+		endedByClock:
+			'The clock of this phone was set back, so no numbers can be shown. Please walk to cool down.',
 		wrong: 'Something feels wrong',
 		hot: 'It is hot: walk in the shade, and drink when you are thirsty.',
 		speed: (text: string, unit: string) => `${text} ${unit}`
