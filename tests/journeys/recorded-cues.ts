@@ -2,7 +2,16 @@ import type { Page } from '@playwright/test';
 
 /** The ways in which a cue is given, as the browser is asked for them. */
 export type CueWay =
-	'tone' | 'voice' | 'shake' | 'flash' | 'track' | 'screen-on' | 'keys' | 'title';
+	| 'tone'
+	| 'voice'
+	| 'shake'
+	| 'flash'
+	| 'track'
+	/** The browser began to play the track. */
+	| 'sounding'
+	| 'screen-on'
+	| 'keys'
+	| 'title';
 
 /** A call to the browser. */
 export interface Given {
@@ -40,7 +49,14 @@ export async function recordCues(page: Page, missing: readonly Missing[] = []) {
 				writable: true,
 				value(this: never, ...args: never[]) {
 					note(way, what(this, args[0] as never, args[1] as never));
-					return real.apply(this, args);
+					const answer = real.apply(this, args);
+					if (way === 'track') {
+						(answer as Promise<void>).then(
+							() => note('sounding', ''),
+							() => null
+						);
+					}
+					return answer;
 				}
 			});
 		};

@@ -32,6 +32,7 @@ export class Phone {
 	#again: ReturnType<typeof setTimeout> | undefined;
 	#sending: Promise<void> | null = null;
 	#isMore = false;
+	#isAsking = false;
 	#others = new BroadcastChannel(TELLS);
 
 	private constructor(readonly database: PhoneDatabase) {
@@ -64,12 +65,15 @@ export class Phone {
 	};
 
 	async noteTime() {
-		if (this.runnerKey === null) return;
+		if (this.runnerKey === null || this.#isAsking) return;
 		const nowMs = Date.now();
 		this.here = await noteTime(this.database, this.runnerKey, nowMs);
 		// The server knows what a clock that was set back does not: ask it before anything closes.
 		const wasSetBack = stateOf(this.here, nowMs) === 'clock-set-back';
-		if (wasSetBack && this.access === 'open') await this.refresh();
+		if (wasSetBack && this.access === 'open') {
+			this.#isAsking = true;
+			await this.refresh().finally(() => (this.#isAsking = false));
+		}
 		this.check();
 	}
 
