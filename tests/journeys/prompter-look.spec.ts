@@ -20,10 +20,10 @@ const arcMinutes = (pixels: number) =>
 /** The height of its letters as they are drawn, without what hangs below or stands out. */
 const heightOf = (text: Locator, letter: string) =>
 	text.evaluate((it, one) => {
-		const { font } = getComputedStyle(it);
+		const { fontWeight, fontSize, fontFamily } = getComputedStyle(it);
 		const pen = document.createElement('canvas').getContext('2d');
 		if (pen === null) throw new Error('nothing to measure with');
-		pen.font = font;
+		pen.font = `${fontWeight} ${fontSize} ${fontFamily}`;
 		return pen.measureText(one).actualBoundingBoxAscent;
 	}, letter);
 
