@@ -1,3 +1,4 @@
+import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { button, heading, ready, start, whenOf } from './an-outing.ts';
 import { entriesIn } from './past-entries.ts';
@@ -61,6 +62,7 @@ test('set forward by an hour: it asks, goes on meanwhile, and loses no part once
 	await setClock(page, HOUR_MS);
 	await expect(page.getByRole('heading', { name: 'Did you go on?' })).toBeVisible();
 	await expect(page.getByText('went on by 60 minutes')).toBeVisible();
+	expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 	await expect(heading(page)).toHaveText('Warm-up walk');
 	await expect(button(page, 'Something feels wrong')).toBeInViewport();
 	await page.clock.runFor(30_000);

@@ -1,3 +1,4 @@
+import { AxeBuilder } from '@axe-core/playwright';
 import type { BrowserContext, Page } from '@playwright/test';
 import { plainPhase } from '../../src/lib/outing/plain-phase.ts';
 import { answerDay, button, heading, open, ready, take, usualIs, whenOf } from './an-outing.ts';
@@ -298,6 +299,7 @@ test('after a reload nothing sounds before a tap: the page says so, and the butt
 	await page.reload();
 	await ready(page);
 	await expect(page.getByText('wait for a tap on this page')).toBeVisible();
+	expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 	expect(await toldBy(page, 'track')).toEqual([]);
 	await button(page, 'Sound on again').click();
 	await expect(button(page, 'Sound on again')).toHaveCount(0);
