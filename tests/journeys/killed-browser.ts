@@ -27,7 +27,8 @@ export class KilledBrowser {
 			locale: 'en-GB'
 		});
 		this.page = this.#context.pages()[0] ?? (await this.#context.newPage());
-		await this.page.clock.install({ time: atMs });
+		// It runs until it is stopped, and can be stopped at a time to come only.
+		await this.page.clock.install({ time: atMs - 60_000 });
 		await this.page.clock.pauseAt(atMs);
 	}
 
