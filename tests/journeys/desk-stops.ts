@@ -192,7 +192,8 @@ export const deskWalks: readonly Walk[] = [
 			await look('import: too many', page);
 			await take(Buffer.from('Runner;Somewhere far away, where nobody runs\n'.repeat(20_000)));
 			await look('import: too large', page);
-			await take(Buffer.from(`Ines\nراشد\nGwen D'Arcy\n${UNBROKEN}`));
+			const many = Array.from({ length: 60 }, (_, i) => `Runner ${i}`).join('\n');
+			await take(Buffer.from(`Ines\nراشد\nGwen D'Arcy\n${UNBROKEN}\n${many}`));
 			await look('import: to add', page);
 			await press(page, /^Add these/);
 			await take(Buffer.from('Ines'));
