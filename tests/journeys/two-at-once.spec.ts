@@ -21,8 +21,9 @@ async function openPhone(browser: Browser, { coach }: LanternStreet, phone: Phon
 	return context.newPage();
 }
 
+/** The page as it is now, asked for anew. */
 async function again(page: Page) {
-	await page.reload();
+	await page.goto(new URL(page.url()).pathname);
 	await ready(page);
 }
 
@@ -41,7 +42,7 @@ test('advice is written down on the phone, confirmed at the desk, and named on t
 
 	await phone.goto('/screening/advice');
 	await phone.getByLabel('When was it?').fill(todayIn('Europe/Dublin'));
-	await phone.getByLabel('A qualified exercise professional').check();
+	await phone.getByRole('radio', { name: 'A qualified exercise professional' }).check();
 	await phone
 		.getByRole('group', { name: /Which of these did they talk about/ })
 		.getByRole('checkbox')
@@ -97,7 +98,7 @@ test('a band is set at the desk and read on the phone; what feels wrong there is
 	await expect(page.getByText('feels too hard')).toBeVisible();
 	await page.getByRole('button', { name: 'I have seen it' }).click();
 	await expect(page.getByText(`seen on ${today()}`)).toBeVisible();
-	await ofRun(page).getByRole('button', { name: 'Back to the usual band' }).click();
+	await ofRun(page).getByRole('button', { name: 'Use the group band again' }).click();
 	await expect(ofRun(page)).toContainText('Usual band');
 	await again(phone);
 	await expect(ofRun(phone)).toContainText(`Seen on ${today()}.`);
