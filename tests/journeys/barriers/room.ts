@@ -41,13 +41,15 @@ export async function stuck(page: Page): Promise<string[]> {
 
 /**
  * Text in a box that hides what does not fit, 1.4.12. What only a screen reader hears is hidden on
- * purpose; a sheet of paper has the measures of paper.
+ * purpose; a sheet of paper has the measures of paper; what scrolls by keyboard hides nothing.
  */
 export async function cutOff(page: Page): Promise<string[]> {
 	return page.evaluate(() => {
 		const isOwnWidth = 'button, .button, .choice, summary, label';
+		const scrolls = (box: HTMLElement) =>
+			box.tabIndex === 0 && ['auto', 'scroll'].includes(getComputedStyle(box).overflowY);
 		return [...document.querySelectorAll<HTMLElement>('body *')]
-			.filter((box) => !box.closest('.visually-hidden, .scroll, .chart, .frame'))
+			.filter((box) => !scrolls(box) && !box.closest('.visually-hidden, .scroll, .chart, .frame'))
 			.filter((box) => box.textContent !== '' && box.checkVisibility())
 			.filter((box) => getComputedStyle(box).overflow !== 'visible' || box.matches(isOwnWidth))
 			.filter((box) => getComputedStyle(box).display !== 'inline')
