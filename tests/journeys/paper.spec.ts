@@ -1,4 +1,5 @@
 import { LanternStreet, become, expect, test } from './lantern-street.ts';
+import { Phone } from './phone.ts';
 import { printed, sheets } from './sheets.ts';
 import { leadsTo } from './walk.ts';
 
@@ -117,6 +118,37 @@ test('signs to stop and cue sheet: one sheet each, with the group’s number and
 		for (const fact of ['Call 112', 'East gate', 'Sports hall', 'Bram Holt']) {
 			expect(text, paper).toContain(fact);
 		}
+	}
+});
+
+test('places as long as they may be fit on a card, on the sheet of signs and on a cue sheet', async ({
+	page,
+	stranger,
+	house
+}) => {
+	const long = (what: string) =>
+		`${what}, ${'by the second door after the clock '.repeat(4)}`.slice(0, 120);
+	const lantern = await LanternStreet.found(new Phone(await stranger(), house.url), {
+		name: 'Lantern Street and Mill Park Wednesday evening new runners',
+		meetingPoint: long('East gate'),
+		defibrillator: long('Sports hall'),
+		firstAider: long('Bram Holt')
+	});
+	await become(page, lantern.coach);
+	await lantern.join(await stranger(), 'عبد الرحمن بن محمد الفاطمي الأندلسي', {});
+	await lantern.join(await stranger(), 'Wilhelmina-Konstantina von Hohenstein-Ebersdorff', {});
+	expect(await sheets(page, `${lantern.path}/stop-signs`)).toEqual({ A4: 1, Letter: 1 });
+	expect(await sheets(page, `${lantern.path}/cues`)).toEqual({ A4: 1, Letter: 1 });
+	expect(await sheets(page, `${lantern.path}/cards`)).toEqual({ A4: 1, Letter: 1 });
+	await page.emulateMedia({ media: 'print' });
+	const turned = page.locator('article .turned');
+	expect(await turned.count()).toBe(2);
+	for (const back of await turned.all()) {
+		// Turned around, so that it is measured as it is set.
+		expect(await back.evaluate((e) => e.scrollHeight - e.clientHeight)).toBeLessThanOrEqual(1);
+	}
+	for (const side of await page.locator('article .front').all()) {
+		expect(await side.evaluate((e) => e.scrollHeight - e.clientHeight)).toBeLessThanOrEqual(1);
 	}
 });
 
