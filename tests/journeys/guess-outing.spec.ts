@@ -54,7 +54,7 @@ test('the pulse stays hidden until effort and pulse are guessed and talk is told
 	await expect(page.getByText('You guessed effort 5 and about 130')).toBeVisible();
 	await expect(page.locator('.screen')).not.toContainText('137');
 	await button(page, 'comfortable').click();
-	await expect(page.getByText('They fit.')).toBeVisible();
+	await expect(page.getByText('Your number and your talk fit.')).toBeVisible();
 	await expect(page.getByText('You guessed 130, and it was 137.')).toContainText(
 		'7 beats too low.'
 	);

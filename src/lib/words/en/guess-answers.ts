@@ -6,7 +6,7 @@ export const guessAnswers = {
 		return `${Math.abs(off)} ${Math.abs(off) === 1 ? 'beat' : 'beats'} too ${off > 0 ? 'high' : 'low'}.`;
 	},
 	effortOff: (off: number) => {
-		if (off === 0) return 'They fit.';
+		if (off === 0) return 'Your number and your talk fit.';
 		const steps = `${Math.abs(off)} ${Math.abs(off) === 1 ? 'step' : 'steps'}`;
 		return off > 0
 			? `Your number is ${steps} higher than talk says. Both count: ease off if in doubt.`
