@@ -4,6 +4,8 @@ import type { CDPSession, Page } from '@playwright/test';
 export interface Frame {
 	/** On the processor. */
 	readonly workMs: number;
+	/** Of that the longest that was done at a stretch. */
+	readonly longestTaskMs: number;
 	/** On the clock: with it what other programs took meanwhile. */
 	readonly clockMs: number;
 	/** True where a field got another value in it. */
@@ -66,14 +68,15 @@ function framesOf(events: readonly TraceEvent[]): Frame[] {
 	const frames: Frame[] = [];
 	let [next, nextInput] = [0, 0];
 	for (const end of ends) {
-		let [workMs, clockMs, tookInput] = [0, 0, false];
+		let [workMs, longestTaskMs, clockMs, tookInput] = [0, 0, 0, false];
 		for (; next < tasks.length && tasks[next]!.ts < end; next++) {
 			const { dur = 0, tdur = dur } = tasks[next]!;
 			workMs += tdur / 1000;
+			longestTaskMs = Math.max(longestTaskMs, tdur / 1000);
 			clockMs += dur / 1000;
 		}
 		for (; nextInput < inputs.length && inputs[nextInput]!.ts < end; nextInput++) tookInput = true;
-		frames.push({ workMs, clockMs, tookInput });
+		frames.push({ workMs, longestTaskMs, clockMs, tookInput });
 	}
 	return frames;
 }
