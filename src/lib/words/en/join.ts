@@ -63,8 +63,8 @@ export const join = {
 	fromResultGo: 'Go on and join',
 	isBack: (group: string) => `You are in ${group} already.`,
 	isBackGo: 'Go on, and clear this tablet',
-	isBackNext:
-		'Your coach sees what you may do now. A reason above is yours to tell or to keep. Ask a doctor about it if you can.',
+	isBackNext: 'Your coach sees what you may do now, and no reason.',
+	isBackWhy: 'A reason above is yours to tell or to keep. Ask a doctor about it if you can.',
 	issues: {
 		missing: 'Type your name.',
 		'too-long': 'Use at most 60 characters.',
@@ -114,7 +114,7 @@ export const tablet = {
 	inIt: (name: string) => `You are in the group, as ${name}.`,
 	doneGo: 'Clear this tablet',
 	done: 'Done: hand the tablet back',
-	doneText: 'Everything of yours is wiped from it.',
+	doneText: 'Everything of yours is wiped from this tablet.',
 	next: 'Next person',
 	off: 'Stop sharing this tablet',
 	offText: 'For the coach: sign in again afterwards.',
