@@ -88,7 +88,7 @@ test('another phone by a code, other colours, and everything deleted', async ({
 	await other.close();
 
 	await page.getByRole('button', { name: 'Delete everything now' }).click();
-	await expect(page.getByText('Tick the box first.')).toBeInViewport();
+	await expect(page.getByRole('link', { name: 'Tick the box first.' })).toBeInViewport();
 	await page.getByLabel('I want to delete everything').check();
 	await page.getByRole('button', { name: 'Delete everything now' }).click();
 	await expect(heading(page)).toHaveText('Everything is deleted.');

@@ -38,7 +38,7 @@ test('an outing is read part by part, and deleted after asking', async ({ page, 
 	await expect(page.getByText('6.4 km/h').first()).toBeVisible();
 	await clean(page);
 	await page.getByRole('button', { name: 'Delete it' }).click();
-	await expect(page.getByText('Tick the box first.')).toBeVisible();
+	await expect(page.getByRole('alert')).toContainText('Tick the box first.');
 	await page.getByLabel('I want to delete this outing').check();
 	await page.getByRole('button', { name: 'Delete it' }).click();
 	await expect(page.getByText('The outing is deleted.')).toBeVisible();
@@ -111,7 +111,7 @@ test('the morning after is asked about on both pages, and pain stops runs until 
 	await expect(page.getByText('may walk until')).toBeVisible();
 	await clean(page);
 	await page.getByRole('button', { name: 'It is gone' }).click();
-	await expect(page.getByText('Tick the box first.')).toBeVisible();
+	await expect(page.getByRole('alert')).toContainText('Tick the box first.');
 	await page.getByLabel('The pain is gone').check();
 	await page.getByRole('button', { name: 'It is gone' }).click();
 	await page.goto('/bands');
