@@ -1,10 +1,9 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { allWalks } from './all-walks.ts';
 import { demoWalks } from './demo-stops.ts';
-import { deskWalks } from './desk-stops.ts';
 import { expect, test } from './lantern-street.ts';
 import { missedOn } from './looked-at.ts';
-import { walks } from './stops.ts';
 import { test as inEmptyHouse } from './test.ts';
 
 const options: Parameters<AxeBuilder['options']>[0] = {
@@ -22,7 +21,7 @@ const widths = [360, 1280];
 const lights = ['light', 'dark'] as const;
 
 const all = [
-	...[...walks, ...deskWalks].map((walk) => ({ ...walk, run: test })),
+	...allWalks.map((walk) => ({ ...walk, run: test })),
 	...demoWalks.map((walk) => ({ ...walk, run: inEmptyHouse }))
 ];
 

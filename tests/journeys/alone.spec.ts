@@ -1,14 +1,14 @@
-import { deskWalks } from './desk-stops.ts';
+import { allWalks } from './all-walks.ts';
 import { expect, test } from './lantern-street.ts';
-import { walks } from './stops.ts';
 
 // Common practice, no source: nobody else learns that a page was opened, and a page runs nothing
 // but its own files (Content Security Policy level 3, W3C).
 
-/** A page that answers with an issue has a status of its own, and Chromium writes that down. */
-const STATUS = /^Failed to load resource: the server responded with a status of 4\d\d/;
+/** Chromium writes down the status of a page with an issue, and each request that a walk lets fail. */
+const STATUS =
+	/^Failed to load resource: (the server responded with a status of 4\d\d|net::ERR_FAILED)/;
 
-for (const { name, go } of [...walks, ...deskWalks]) {
+for (const { name, go } of allWalks) {
 	test(`no other server is asked and no rule of the page is broken: ${name}`, async ({
 		page,
 		phone,

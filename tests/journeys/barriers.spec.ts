@@ -1,3 +1,4 @@
+import { allWalks } from './all-walks.ts';
 import { byKeys } from './barriers/by-keys.ts';
 import { bringContrast } from './barriers/contrast.ts';
 import { heard } from './barriers/heard.ts';
@@ -5,9 +6,7 @@ import { inOwnColours } from './barriers/own-colours.ts';
 import { cutOff, scrollsSideways, stuck, tooWide } from './barriers/room.ts';
 import { tooSmall } from './barriers/targets.ts';
 import { wider } from './barriers/wider-text.ts';
-import { deskWalks } from './desk-stops.ts';
 import { expect, test } from './lantern-street.ts';
-import { walks } from './stops.ts';
 
 /** A window of 1280 by 1024 px zoomed four times: WCAG 2.2, 1.4.10, and 320 px is the narrowest. */
 const ZOOMED_FOUR_TIMES = { width: 320, height: 256 };
@@ -16,7 +15,7 @@ const ZOOMED_TWICE = { width: 640, height: 400 };
 const USUAL = { width: 1280, height: 720 };
 
 // What axe cannot see, at every stop of one walk; each finding names its criterion of WCAG 2.2.
-for (const { name, go } of [...walks, ...deskWalks]) {
+for (const { name, go } of allWalks) {
 	test(`nothing stands in the way by keys, by ear, zoomed or in colours of one's own: ${name}`, async ({
 		page,
 		phone,

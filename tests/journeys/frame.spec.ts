@@ -1,9 +1,8 @@
 import type { Page } from '@playwright/test';
-import { deskWalks } from './desk-stops.ts';
+import { allWalks } from './all-walks.ts';
 import { expect, test } from './lantern-street.ts';
-import { walks } from './stops.ts';
 
-for (const { name, go } of [...walks, ...deskWalks]) {
+for (const { name, go } of allWalks) {
 	test(`one heading, a title, a language and a way to each slip: ${name}`, async ({
 		page,
 		phone,
