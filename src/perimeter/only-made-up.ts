@@ -18,6 +18,7 @@ const stillOpen: ReadonlySet<string> = new Set([
 	'/learn/scale',
 	'/learn/talk',
 	'/learn/teach',
+	'/manifest.webmanifest',
 	'/methods',
 	'/methods/by-hand',
 	'/methods/checks',

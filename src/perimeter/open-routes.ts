@@ -24,6 +24,7 @@ export const openRoutes: ReadonlySet<string> = new Set([
 	'/learn/talk',
 	'/learn/teach',
 	'/link',
+	'/manifest.webmanifest',
 	'/methods',
 	'/methods/by-hand',
 	'/methods/checks',

@@ -24,6 +24,7 @@ export const openWalls: Walls = {
 	'/learn/scale': { page },
 	'/learn/talk': { page },
 	'/learn/teach': { page },
+	'/manifest.webmanifest': { GET: page },
 	'/methods': { page },
 	'/methods/checks': { page },
 	'/methods/formulas': { page },
