@@ -1,8 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { LANGUAGE } from '../src/lib/words/en/locale.ts';
+import { site } from '../src/lib/words/en/site.ts';
 import { bareTexts } from './architecture/bare-text.ts';
 import { unexplainedPackages, unmappedRoutes } from './architecture/documents.ts';
 import { strangeHosts } from './architecture/hosts.ts';
 import { importFaults } from './architecture/import-faults.ts';
+import { localeFaults } from './architecture/locale.ts';
+import { bareFaults, wordsOutside } from './architecture/outside-words.ts';
 import { impurities } from './architecture/purity.ts';
 import { sizeFaults, vagueFolders } from './architecture/sizes.ts';
 import { filesIn, foldersIn, topFile } from './architecture/source-file.ts';
@@ -43,6 +47,26 @@ describe('the house keeps its own rules', () => {
 
 	test('every text that a person reads comes from the words', () => {
 		expect(bareTexts(filesIn(['src'], ['.svelte']))).toEqual([]);
+	});
+
+	test('what surrounds a page holds the name of the app and no other word', () => {
+		const around = filesIn(['src/app.html', 'src/error.html'], ['.html']);
+		expect(around).toHaveLength(2);
+		const words = { name: site.name, language: LANGUAGE };
+		expect(around.flatMap((file) => wordsOutside(file, words))).toEqual([]);
+	});
+
+	test('a fault says what it is in the words, also where no page can be drawn', () => {
+		expect(bareFaults(code)).toEqual([]);
+	});
+
+	test('what is served as it lies there holds no text that a person reads', () => {
+		const paths = filesIn(['static'], ['']).map(({ path }) => path);
+		expect(paths.filter((path) => !/\.(png|svg|js)$/.test(path))).toEqual([]);
+	});
+
+	test('numbers, dates, plurals and orders follow the one language', () => {
+		expect(localeFaults(code)).toEqual([]);
 	});
 
 	test('nothing that we ship names a host that we do not know', () => {

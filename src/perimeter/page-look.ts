@@ -1,5 +1,6 @@
 import { base } from '$app/paths';
 import type { Handle } from '@sveltejs/kit';
+import { LANGUAGE } from '$words/locale.ts';
 import { readingPages } from './reading-pages.ts';
 
 const SEEN_AGAIN = `<script src="${base}/seen-again.js" defer></script>`;
@@ -14,6 +15,6 @@ export const pageLook: Handle = ({ event, resolve }) => {
 	const script = readingPages.has(event.route.id ?? '') ? '' : SEEN_AGAIN;
 	return resolve(event, {
 		transformPageChunk: ({ html }) =>
-			html.replace('%lang%', 'en').replace('%theme%', chosen).replace('%seen-again%', script)
+			html.replace('%lang%', LANGUAGE).replace('%theme%', chosen).replace('%seen-again%', script)
 	});
 };

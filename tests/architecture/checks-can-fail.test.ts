@@ -4,6 +4,8 @@ import { unexplainedPackages, unmappedRoutes } from './documents.ts';
 import { strangeHosts } from './hosts.ts';
 import { importFaults } from './import-faults.ts';
 import { importsOf } from './imports-of.ts';
+import { localeFaults } from './locale.ts';
+import { bareFaults, wordsOutside } from './outside-words.ts';
 import { impurities } from './purity.ts';
 import { sizeFaults, vagueFolders } from './sizes.ts';
 import { screenFaults, wordFaults } from './vocabulary.ts';
@@ -191,6 +193,48 @@ test.each([
 test('texts from the words, marks and names of classes are no texts of their own', () => {
 	const text = `<script>const a = 'b';</script><p class="lead" id="a">{words.a} – 5 · {f('unit')}</p><style>p { color: red }</style>`;
 	expect(bareTexts([file('A.svelte', text)])).toEqual([]);
+});
+
+test.each([
+	['lib/words/en/a.ts', 'speed.toFixed(1)'],
+	['routes/a/A.svelte', '<p>{speed.toPrecision(2)}</p>'],
+	['lib/components/a.ts', 'speed.toLocaleString()'],
+	['routes/a/A.svelte', "{date.toLocaleDateString('en-GB')}"],
+	['lib/server/a.ts', 'a.localeCompare(b)'],
+	['lib/server/a.ts', "new Intl.Collator('en')"],
+	['lib/words/en/a.ts', 'new Intl.NumberFormat()'],
+	['perimeter/a.ts', 'Intl.PluralRules(undefined)'],
+	['lib/words/en/a.ts', "count === 1 ? 'one' : 'more'"]
+])('in %s %s follows no one language', (path, text) => {
+	expect(localeFaults([file(`src/${path}`, text)])).toHaveLength(1);
+});
+
+test.each([
+	'new Intl.Collator(LOCALE)',
+	"Intl.supportedValuesOf('timeZone')",
+	'Intl.LDMLPluralRule'
+])('%s follows the one language', (text) => {
+	expect(localeFaults([file('src/lib/words/en/a.ts', text)])).toEqual([]);
+});
+
+test.each(["error(404, 'Sorry')", "error(404, { code: 'not-found', message: 'Sorry' })"])(
+	'%s is no text of the words',
+	(text) => {
+		expect(bareFaults([file('src/routes/+server.ts', text)])).toHaveLength(1);
+		expect(
+			bareFaults([file('src/routes/+server.ts', 'error(404, { message: faultText(a) })')])
+		).toEqual([]);
+	}
+);
+
+test('a word around a page is found, and a language that is not that of the words', () => {
+	const words = { name: 'Breathmark', language: 'en' };
+	const around = (text: string) => wordsOutside(file('src/app.html', text), words);
+	const head = '<meta name="viewport" content="width=device-width" /><title>Breathmark</title>';
+	expect(around(`<html lang="%lang%">${head}<p>%sveltekit.error.message%</p>`)).toEqual([]);
+	expect(around('<html lang="en"><p>Sorry</p>')).toHaveLength(1);
+	expect(around('<html lang="en"><img alt="Sorry" />')).toHaveLength(1);
+	expect(around('<html lang="de">')).toHaveLength(1);
 });
 
 test('a host that we do not know is found, and an unknown part of a known one', () => {

@@ -10,6 +10,7 @@ export type Part =
 	| 'guidance'
 	| 'published'
 	| 'words'
+	| 'locale'
 	| 'forms'
 	| 'sent form'
 	| 'look'
@@ -45,17 +46,22 @@ export const mayImport: Readonly<Record<Part, Allowed>> = {
 	guidance: { parts: pure.filter((part) => part !== 'guidance'), ...nothing },
 	/** Values with their sources: too many to send to a phone, so for tests and the server only. */
 	published: { parts: pure, ...nothing },
-	words: { parts: [], typesOf: [...pure, 'published'], ...nothing },
+	words: { parts: ['locale'], typesOf: [...pure, 'published'], ...nothing },
+	/** The language by name, and no text: the one file of the words for whoever sorts or formats. */
+	locale: { parts: [], ...nothing },
 	look: { parts: [], packages: [/^@fontsource-variable\//] },
 	forms: { parts: pure, packages: [/^zod$/] },
 	/** What a page shows of a form that came back: the one file of the forms without zod. */
 	'sent form': { parts: [], typesOf: ['forms'], ...nothing },
 	device: { parts: pure, packages: [/^idb$/, /^@simplewebauthn\/browser$/] },
-	components: { parts: [...pure, 'words', 'sent form'], packages: svelte },
-	server: { parts: [...pure, 'forms'], packages: [/^node:/, ...data, ...mail, ...lists, ...kit] },
+	components: { parts: [...pure, 'words', 'locale', 'sent form'], packages: svelte },
+	server: {
+		parts: [...pure, 'forms', 'locale'],
+		packages: [/^node:/, ...data, ...mail, ...lists, ...kit]
+	},
 	page: {
 		// The forms bring zod, which is too heavy for a phone on a weak network.
-		parts: [...pure, 'words', 'look', 'device', 'components', 'sent form'],
+		parts: [...pure, 'words', 'locale', 'look', 'device', 'components', 'sent form'],
 		typesOf: ['forms', 'published'],
 		packages: [
 			...svelte,
@@ -67,7 +73,7 @@ export const mayImport: Readonly<Record<Part, Allowed>> = {
 		]
 	},
 	door: {
-		parts: [...pure, 'published', 'words', 'forms', 'server', 'page'],
+		parts: [...pure, 'published', 'words', 'locale', 'forms', 'server', 'page'],
 		packages: [/^node:/, ...data, ...kit]
 	}
 };
@@ -78,6 +84,7 @@ const byFolder: Readonly<Record<string, Part>> = {
 	'src/hooks.client.ts': 'page',
 	'src/service-worker.ts': 'page',
 	'src/lib/forms/sent-form.ts': 'sent form',
+	'src/lib/words/en/locale.ts': 'locale',
 	...Object.fromEntries(
 		(Object.keys(mayImport) as Part[]).map((part) => [`src/lib/${part}/`, part])
 	)

@@ -1,7 +1,8 @@
 import { fileURLToPath } from 'node:url';
 
 const PSEUDO = fileURLToPath(new URL('./pseudo-text.js', import.meta.url));
-const WORDS = /\/src\/lib\/words\/en\/[\w-]+\.ts$/;
+/** What names the language is no text of it. */
+const WORDS = /\/src\/lib\/words\/en\/(?!locale\.ts)[\w-]+\.ts$/;
 
 /**
  * Builds the app with every text of the words in the pseudo-language, where BREATHMARK_WORDS asks

@@ -1,5 +1,6 @@
 import { phasesOf, type Outing } from '$lib/outing/outing.ts';
 import { phaseTargets } from '$lib/outing/phase.ts';
+import { roundHalfUp } from '$lib/physiology/units.ts';
 
 /** A run as an arc over the line of time, in a box of 1000 by 100. */
 export interface Slur {
@@ -38,7 +39,7 @@ function arc(from: number, to: number): Slur {
 	const height = Math.min(72, 26 + (to - from) * 0.35);
 	const [left, right] = [from + (to - from) * 0.2, to - (to - from) * 0.2];
 	const [top, under] = [BASE - height * 1.3, BASE - height * 1.12];
-	const point = (x: number, y: number) => `${x.toFixed(1)} ${y.toFixed(1)}`;
+	const point = (x: number, y: number) => `${roundHalfUp(x, 1)} ${roundHalfUp(y, 1)}`;
 	const there = `C ${point(left, top)} ${point(right, top)} ${point(to, BASE - 8)}`;
 	const back = `C ${point(right, under)} ${point(left, under)} ${point(from, BASE - 8)}`;
 	return { path: `M ${point(from, BASE - 8)} ${there} ${back} Z`, from, to };

@@ -1,5 +1,6 @@
 import type { PulseShares } from '$lib/guidance/pulse-shares.ts';
 import { intensities, intensityRange } from '$lib/physiology/intensity.ts';
+import { roundHalfUp } from '$lib/physiology/units.ts';
 
 /** The band of a swell, in beats a minute. A null low edge means "anything under". */
 export interface SwellBand {
@@ -34,7 +35,7 @@ const clamp = (fraction: number) => Math.min(1, Math.max(0, fraction));
 
 function slice(from: number, to: number): string {
 	const corner = (fraction: number, side: 1 | -1) =>
-		`${at(fraction)},${(MIDDLE + side * halfThickness(fraction)).toFixed(1)}`;
+		`${at(fraction)},${roundHalfUp(MIDDLE + side * halfThickness(fraction), 1)}`;
 	return [corner(from, -1), corner(to, -1), corner(to, 1), corner(from, 1)].join(' ');
 }
 

@@ -26,15 +26,24 @@ export function kmhFromTyped(text: string, unit: SpeedUnit): number | null {
 }
 
 /**
- * A speed in a unit with one decimal, as the field shows it.
+ * A speed in a unit, to one decimal.
  *
- * @example speedToType(6.437376, 'mph') // '4.0'
+ * @example speedInUnit(6.437376, 'mph') // 4
  */
-export function speedToType(speedKmh: number, unit: SpeedUnit): string {
+export function speedInUnit(speedKmh: number, unit: SpeedUnit): number {
 	const metresPerMinute = metresPerMinuteFromKmPerHour(speedKmh);
 	const speed =
 		unit === 'km/h'
 			? kmPerHourFromMetresPerMinute(metresPerMinute)
 			: milesPerHourFromMetresPerMinute(metresPerMinute);
-	return roundHalfUp(speed, 1).toFixed(1);
+	return roundHalfUp(speed, 1);
+}
+
+/**
+ * The same as the field holds it, whatever the language: with a point.
+ *
+ * @example speedToType(6.437376, 'mph') // '4.0'
+ */
+export function speedToType(speedKmh: number, unit: SpeedUnit): string {
+	return speedInUnit(speedKmh, unit).toFixed(1);
 }

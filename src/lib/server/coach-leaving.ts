@@ -1,4 +1,5 @@
 import type { Kysely } from 'kysely';
+import { byName } from './by-name.ts';
 import { checkpoint } from './database/checkpoint.ts';
 import type { Database } from './database/tables.ts';
 import * as groups from './groups.ts';
@@ -30,8 +31,7 @@ export async function onlyOwnerOf(
 			)
 		)
 		.execute();
-	const byName = new Intl.Collator('en');
-	return rows.sort((one, other) => byName.compare(one.name, other.name));
+	return byName(rows);
 }
 
 /**

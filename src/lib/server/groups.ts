@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { Kysely } from 'kysely';
 import type { HelpHere } from '../outing/kept.ts';
 import * as audit from './audit.ts';
+import { byName } from './by-name.ts';
 import type { Database } from './database/tables.ts';
 import { demoPersonOf } from './demo/demo.ts';
 import { helpColumnsOf, helpOf } from './help-columns.ts';
@@ -43,8 +44,7 @@ export function idsOwnedBy(database: Kysely<Database>, coachId: string) {
 /** By name. */
 export async function list(database: Kysely<Database>, coachId: string): Promise<GroupOf[]> {
 	const rows = await rowsOf(database, coachId).execute();
-	const byName = new Intl.Collator('en');
-	return rows.map(groupOf).sort((one, other) => byName.compare(one.name, other.name));
+	return byName(rows.map(groupOf));
 }
 
 /** Null for a group that does not exist, or that is not the coach's: the two are the same. */

@@ -1,4 +1,5 @@
 import type { Kysely } from 'kysely';
+import { byName } from './by-name.ts';
 import type { Database } from './database/tables.ts';
 
 /** The row that names the host. Whoever writes it first is the one. */
@@ -25,10 +26,7 @@ export async function heirs(
 		.select(['coach_id', 'name'])
 		.where('coach_id', '!=', hostId)
 		.execute();
-	const byName = new Intl.Collator('en');
-	return rows
-		.map(({ coach_id, name }) => ({ coachId: coach_id, name }))
-		.sort((one, other) => byName.compare(one.name, other.name));
+	return byName(rows.map(({ coach_id, name }) => ({ coachId: coach_id, name })));
 }
 
 /** Makes another coach the host instead. */

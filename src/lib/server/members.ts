@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { Kysely, Selectable, SelectQueryBuilder } from 'kysely';
 import * as audit from './audit.ts';
+import { byName } from './by-name.ts';
 import type { Database } from './database/tables.ts';
 import * as groups from './groups.ts';
 import { deleteUnreachable } from './unreachable.ts';
@@ -125,12 +126,6 @@ export async function add(
 	}));
 	if (rows.length > 0) await step.insertInto('member').values(rows).execute();
 	return rows.map(({ id }) => id);
-}
-
-/** In the order of the alphabet, each letter with its accents. The same for every language. */
-export function byName<Named extends { readonly name: string }>(named: readonly Named[]): Named[] {
-	const order = new Intl.Collator('en', { numeric: true });
-	return [...named].sort((one, other) => order.compare(one.name, other.name));
 }
 
 /** Not left, and not what an account that was deleted leaves behind. */

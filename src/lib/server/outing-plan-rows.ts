@@ -3,7 +3,7 @@ import type { Outing } from '../outing/outing.ts';
 import type { Coach } from './coaches.ts';
 import type { Database } from './database/tables.ts';
 import * as groups from './groups.ts';
-import { byName } from './members.ts';
+import { byName } from './by-name.ts';
 import { outingOf } from './outing-shape.ts';
 import { readEach, type Note } from './readable.ts';
 

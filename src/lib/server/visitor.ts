@@ -1,4 +1,5 @@
 import type { Cookies } from '@sveltejs/kit';
+import { LOCALE } from '$words/locale.ts';
 import type { Signed } from './auth.ts';
 import type { House } from './open-house.ts';
 import * as settings from './settings.ts';
@@ -72,10 +73,10 @@ export function forgetPhone(cookies: Pick<Cookies, 'delete'>): void {
 function zoneOf(named: string | undefined): string {
 	if (named) {
 		try {
-			return new Intl.DateTimeFormat('en-GB', { timeZone: named }).resolvedOptions().timeZone;
+			return new Intl.DateTimeFormat(LOCALE, { timeZone: named }).resolvedOptions().timeZone;
 		} catch {
 			// A zone that this server does not know is as good as none.
 		}
 	}
-	return new Intl.DateTimeFormat('en-GB').resolvedOptions().timeZone;
+	return new Intl.DateTimeFormat(LOCALE).resolvedOptions().timeZone;
 }

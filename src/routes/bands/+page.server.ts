@@ -10,7 +10,9 @@ import * as nextMorning from '$lib/server/next-morning.ts';
 import * as pains from '$lib/server/pains.ts';
 import * as walks from '$lib/server/walks.ts';
 import * as whatNext from '$lib/server/what-next.ts';
-import { decimal } from '$words/dates.ts';
+import { decimal } from '$words/numbers.ts';
+import { faultText } from '$words/faults.ts';
+import { notFound } from '../not-found.ts';
 import { ceilingPanel, nextPanel } from '../past/next-lines.ts';
 import { needOpen } from '../standing-of.ts';
 import type { Actions, PageServerLoad } from './$types';
@@ -84,7 +86,7 @@ export const actions: Actions = {
 	notWalked: async (event) => {
 		const { house, runner } = await needOpen(event);
 		const on = (await event.request.formData()).get('on');
-		if (!isLocalDate(on)) error(400, { code: 'bad-request', message: 'bad-request' });
+		if (!isLocalDate(on)) error(400, { code: 'bad-request', message: faultText('bad-request') });
 		await walks.remove(house.database, runner.runnerId, on);
 		redirect(303, '/bands');
 	},
@@ -94,7 +96,7 @@ export const actions: Actions = {
 		if (!read.ok) return fail(400, { issues: read.issues, values: read.values });
 		const { phase, feels } = read.value;
 		if (!guidance.phases.some(({ kind }) => kind === phase)) {
-			error(404, { code: 'not-found', message: 'not-found' });
+			notFound();
 		}
 		await bandDoubts.say(house.database, runner.runnerId, phase, feels, now);
 		redirect(303, `/bands#${phase}-name`);

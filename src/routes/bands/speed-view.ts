@@ -5,7 +5,8 @@ import {
 	minutesPerKm,
 	minutesPerMile
 } from '$lib/physiology/units.ts';
-import { decimal, minutesAndSeconds } from '$words/dates.ts';
+import { minutesAndSeconds } from '$words/dates.ts';
+import { decimal } from '$words/numbers.ts';
 
 export interface Units {
 	readonly speed: 'km/h' | 'mph';

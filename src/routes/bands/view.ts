@@ -5,7 +5,7 @@ import { pulseBandIfMaximumIs } from '$lib/guidance/pulse-band.ts';
 import type { PulseBand } from '$lib/guidance/pulse-band.ts';
 import { phaseTargets, type PhaseKind, type TalkTarget } from '$lib/outing/phase.ts';
 import { roundHalfUp } from '$lib/physiology/units.ts';
-import { percent, wholePercent } from '$words/dates.ts';
+import { percent, wholePercent } from '$words/numbers.ts';
 import type { SetView } from './set-view.ts';
 import { speedView, type SpeedView, type Units } from './speed-view.ts';
 

@@ -10,7 +10,7 @@ import { SPEED_ERROR_FRACTION } from '$lib/physiology/speed-for-reserve.ts';
 import { SEDENTARY_TALKERS } from '$lib/physiology/talk-test.ts';
 import { roundHalfUp } from '$lib/physiology/units.ts';
 import { phaseTargets } from '$lib/outing/phase.ts';
-import { percent } from '$words/dates.ts';
+import { percent } from '$words/numbers.ts';
 import { errorText } from '$words/methods-checks.ts';
 import { formulaWords } from '$words/methods-formulas.ts';
 import { sourceName } from './source-name.ts';

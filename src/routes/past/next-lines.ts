@@ -8,7 +8,7 @@ import {
 	roundHalfUp,
 	roundToStep
 } from '$lib/physiology/units.ts';
-import { decimal } from '$words/dates.ts';
+import { decimal } from '$words/numbers.ts';
 import { nextTimeWords as words, talkPulse } from '$words/next-time.ts';
 
 type Unit = 'mph' | 'km/h';

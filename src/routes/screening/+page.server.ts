@@ -8,6 +8,7 @@ import * as events from '$lib/server/events.ts';
 import { gate } from '$lib/server/gate.ts';
 import * as screenings from '$lib/server/screenings.ts';
 import { visitor } from '$lib/server/visitor.ts';
+import { faultText } from '$words/faults.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { numberFor } from '../number-for.ts';
 import { consentingRunner, URGENT_GOOD_FOR_MS, URGENT_QUESTION } from './form-in-progress.ts';
@@ -60,7 +61,7 @@ export const actions: Actions = {
 		}
 		const checked = checkAnswer(question, sent);
 		if (!checked.ok) return fail(400, { issue: checked.issue });
-		if (house.vault.state !== 'right') error(503, { code: 'vault', message: 'vault' });
+		if (house.vault.state !== 'right') error(503, { code: 'vault', message: faultText('vault') });
 		if (runner === null) {
 			event.cookies.set('no_urgent_sign', String(now), {
 				path: '/screening',

@@ -159,7 +159,7 @@ export const noPerson: Readonly<Record<string, 'inner' | (string & {})>> = {
 	'keys.readKey': 'pure',
 	'largest-form.isTooLarge': 'pure',
 	'largest-form.largestFormBytes': 'the process',
-	'members.byName': 'pure',
+	'by-name.byName': 'pure',
 	'name-list.readNameList': 'pure',
 	'outing-plan-rows.planOf': 'pure',
 	'outing-plan-rows.plansOf': 'pure',

@@ -1,3 +1,5 @@
+import { plural } from './plural.ts';
+
 /** What stands in a table whose row cannot be read. */
 const unreadableWhat: Record<string, string> = {
 	advice: 'Advice',
@@ -42,9 +44,10 @@ export const account = {
 	adviceHeld: 'Advice',
 	outings: 'Past outings and pain',
 	outingCount: (count: number) =>
-		count === 1
-			? 'One outing, with what you said of talk, effort and pain, and pulses where they were measured.'
-			: `${count} outings, with what you said of talk, effort and pain, and pulses where they were measured. The newest:`,
+		plural(count, {
+			one: 'One outing, with what you said of talk, effort and pain, and pulses where they were measured.',
+			other: `${count} outings, with what you said of talk, effort and pain, and pulses where they were measured. The newest:`
+		}),
 	outingRow: (date: string, length: string) => `${date}: ${length}`,
 	toOutings: 'Read them all, or delete one',
 	painRow: (said: string, when: string) => `The last pain that you told: ${said}, on ${when}.`,
@@ -115,9 +118,10 @@ export const account = {
 		'This phone can no longer open your data. With another phone or a passkey you can. Without one nobody can, and then it is deleted within a day or so.',
 	signOutGo: 'Forget me here',
 	signOutUnsent: (count: number) =>
-		count === 1
-			? '1 entry of an outing on this phone was not sent yet. It would be lost. Open the prompter with a network first.'
-			: `${count} entries of an outing on this phone were not sent yet. They would be lost. Open the prompter with a network first.`,
+		plural(count, {
+			one: '1 entry of an outing on this phone was not sent yet. It would be lost. Open the prompter with a network first.',
+			other: `${count} entries of an outing on this phone were not sent yet. They would be lost. Open the prompter with a network first.`
+		}),
 	signOutPrompter: 'To the prompter',
 	issues: {
 		'unknown-option': 'Pick one of the choices.',

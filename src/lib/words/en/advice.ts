@@ -1,4 +1,5 @@
 import type { AdviceRole, AdviceScope } from '$lib/screening/types.ts';
+import { plural } from './plural.ts';
 
 export const advice = {
 	title: 'Advice that you had',
@@ -111,7 +112,7 @@ export const doctor = {
 	reasonsHint: 'Untick what you do not want on the print.',
 	activityTitle: 'Active now',
 	activity: (days: number, minutes: number, months: string, hard: string) =>
-		`${days} ${days === 1 ? 'day' : 'days'} a week, ${minutes} minutes each, ${months}. Used to hard effort: ${hard}.`,
+		`${days} ${plural(days, { one: 'day', other: 'days' })} a week, ${minutes} minutes each, ${months}. Used to hard effort: ${hard}.`,
 	months: { lt3: 'for less than 3 months', ge3: 'for 3 months or more' } as Record<string, string>,
 	hard: { yes: 'yes', no: 'no', not_sure: 'not sure' } as Record<string, string>,
 	questionsTitle: 'Questions for you',

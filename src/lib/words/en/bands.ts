@@ -1,4 +1,5 @@
 import { bandNumbers, speedTexts } from './band-numbers.ts';
+import { plural } from './plural.ts';
 
 export const bands = {
 	title: 'Your effort bands',
@@ -42,9 +43,10 @@ export const bands = {
 			'Maximum: 208 minus 0.7 times your age (Tanaka 2001). How far it can be off stands below.',
 		maximumTested: 'Maximum: from your supervised test, give or take 3.',
 		resting: (mornings: number) =>
-			mornings === 1
-				? 'Resting: one morning. More mornings make it surer.'
-				: `Resting: the mean of ${mornings} mornings.`,
+			plural(mornings, {
+				one: 'Resting: one morning. More mornings make it surer.',
+				other: `Resting: the mean of ${mornings} mornings.`
+			}),
 		careCut: 'Upper edge: the limit that your care team set.',
 		spread: (low: number | null, high: number) =>
 			low === null
@@ -91,11 +93,12 @@ export const bands = {
 		title: 'You are settling in',
 		text: 'You are new to this, or have a health condition, so you begin with walking. No running yet.',
 		left: (walks: number, days: number) =>
-			`Still to come: at least ${walks} ${walks === 1 ? 'walk' : 'walks'}, and at least ${days} ${days === 1 ? 'day' : 'days'} from your first walk.`,
+			`Still to come: at least ${walks} ${plural(walks, { one: 'walk', other: 'walks' })}, and at least ${days} ${plural(days, { one: 'day', other: 'days' })} from your first walk.`,
 		notBegun: 'The two weeks begin with your first walk. Say so here when you have done one.',
 		until: (date: string) => `The first short runs can come on ${date} at the earliest.`,
 		walked: 'I walked an outing today',
-		soFar: (walks: number) => (walks === 1 ? 'One walk so far' : `${walks} walks so far`),
+		soFar: (walks: number) =>
+			plural(walks, { one: 'One walk so far', other: `${walks} walks so far` }),
 		notWalked: 'Take it back',
 		notWalkedOf: (date: string) => `Take back the walk of ${date}`,
 		why: 'Legs, joints and heart need time before running. Two weeks of walking is our own careful choice; guidelines ask for light to moderate effort first.'

@@ -1,5 +1,4 @@
-/** As this language writes it. The locale is named, never taken from the machine. */
-const LOCALE = 'en-GB';
+import { LOCALE } from './locale.ts';
 
 /** '2027-11-04' as "Thursday". */
 export const dayOfWeek = (date: string) =>

@@ -1,5 +1,6 @@
-import { decimal } from './dates.ts';
+import { decimal } from './numbers.ts';
 import { helpHere } from './help-here.ts';
+import { plural } from './plural.ts';
 
 export const groupList = {
 	title: 'Your groups',
@@ -7,7 +8,7 @@ export const groupList = {
 		'Your groups will stand here. Make the first one: it takes a name, and the emergency number where you run.',
 	make: 'Make a group',
 	runners: (count: number) =>
-		count === 0 ? 'nobody yet' : count === 1 ? '1 runner' : `${count} runners`,
+		count === 0 ? 'nobody yet' : plural(count, { one: '1 runner', other: `${count} runners` }),
 	roles: { owner: 'you own it', helper: 'you help' } as Record<string, string>,
 	outingOn: (until: string) => `An outing is on, until ${until} at the latest`,
 	statement:
@@ -135,7 +136,7 @@ export const nameImport = {
 	tooLarge: (kilobytes: number, most: number) =>
 		`This list is larger than ${kilobytes} KB, the most that fits. Keep only the column with the names, and at most ${most} of them. Nothing was added.`,
 	wrongTitle: (count: number) =>
-		count === 1 ? 'One line needs mending' : `${count} lines need mending`,
+		plural(count, { one: 'One line needs mending', other: `${count} lines need mending` }),
 	wrongText: 'Nothing is added until every line is right.',
 	line: (line: number) => `Line ${line}`,
 	lineIssues: {
@@ -146,17 +147,20 @@ export const nameImport = {
 		twice: (same: number | null) =>
 			`the same name as on line ${same}. Add something to tell the two apart.`
 	} as Record<string, (same: number | null) => string>,
-	ready: (count: number) => (count === 1 ? 'One name to add' : `${count} names to add`),
+	ready: (count: number) =>
+		plural(count, { one: 'One name to add', other: `${count} names to add` }),
 	known: (count: number) =>
-		count === 1
-			? 'One name is in the group already and stays as it is:'
-			: `${count} names are in the group already and stay as they are:`,
+		plural(count, {
+			one: 'One name is in the group already and stays as it is:',
+			other: `${count} names are in the group already and stay as they are:`
+		}),
 	nothingNew: 'Every one of these names is in the group already.',
 	encodings: {
 		'windows-1252':
 			'The file did not say how its letters are written, so we guessed (Windows-1252). Look at names with accents.'
 	} as Record<string, string>,
-	add: (count: number) => (count === 1 ? 'Add this name' : `Add these ${count} names`),
+	add: (count: number) =>
+		plural(count, { one: 'Add this name', other: `Add these ${count} names` }),
 	claim:
 		'Runners never see this list. Whoever joins and types one of these names becomes that runner.'
 };

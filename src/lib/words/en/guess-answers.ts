@@ -1,13 +1,15 @@
+import { plural } from './plural.ts';
+
 /** What a guess came to, on the page of guesses and on the way. */
 export const guessAnswers = {
 	lastPulse: (guessed: number, seen: number) => `You guessed ${guessed}, and it was ${seen}.`,
 	pulseOff: (off: number) => {
 		if (off === 0) return 'Exactly right.';
-		return `${Math.abs(off)} ${Math.abs(off) === 1 ? 'beat' : 'beats'} too ${off > 0 ? 'high' : 'low'}.`;
+		return `${Math.abs(off)} ${plural(Math.abs(off), { one: 'beat', other: 'beats' })} too ${off > 0 ? 'high' : 'low'}.`;
 	},
 	effortOff: (off: number) => {
 		if (off === 0) return 'Your number and your talk fit.';
-		const steps = `${Math.abs(off)} ${Math.abs(off) === 1 ? 'step' : 'steps'}`;
+		const steps = `${Math.abs(off)} ${plural(Math.abs(off), { one: 'step', other: 'steps' })}`;
 		return off > 0
 			? `Your number is ${steps} higher than talk says. Both count: ease off if in doubt.`
 			: `Your number is ${steps} lower than talk says. Talk comes first.`;

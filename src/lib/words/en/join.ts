@@ -1,4 +1,5 @@
 import { tabletStrip } from './head.ts';
+import { and } from './lists.ts';
 
 /** What a coach sees of a runner who joins, in the words of the consent. */
 const sees = [
@@ -18,8 +19,7 @@ export const join = {
 	title: 'Join a group',
 	heading: (group: string) => `Join ${group}`,
 	with: (coaches: string) => `With ${coaches}.`,
-	and: (names: readonly string[]) =>
-		names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`,
+	and,
 	at: (place: string) => `Usual place: ${place}.`,
 	madeUp: 'This group is made up. Nobody in it is real.',
 	seesTitle: 'What your coach will see',

@@ -1,4 +1,5 @@
 import type { Effort, TalkLevel } from '$lib/physiology/effort-scale.ts';
+import { plural } from './plural.ts';
 
 export const learn = {
 	title: 'Learn the feel',
@@ -8,7 +9,8 @@ export const learn = {
 	movingTitle: 'While you move',
 	moving: 'These ask for effort, so they open with your result.',
 	coachTitle: 'For coaches',
-	minutes: (minutes: number) => `about ${minutes} ${minutes === 1 ? 'minute' : 'minutes'}`,
+	minutes: (minutes: number) =>
+		`about ${minutes} ${plural(minutes, { one: 'minute', other: 'minutes' })}`,
 	back: 'All lessons',
 	lessons: {
 		talk: {

@@ -1,3 +1,5 @@
+import { plural } from './plural.ts';
+
 export const livePulse = {
 	off: 'Your result turns pulse numbers off, so none is shown. Go by how you can talk.',
 	title: 'Your pulse now',
@@ -75,7 +77,7 @@ export const livePulse = {
 	tap: {
 		lead: 'Walk or stand. Feel your pulse at the wrist or the neck, and tap with each beat.',
 		button: 'Tap with each beat',
-		left: (taps: number) => (taps === 1 ? 'One more tap.' : `${taps} more taps.`),
+		left: (taps: number) => plural(taps, { one: 'One more tap.', other: `${taps} more taps.` }),
 		uneven: 'The taps came too unevenly. Slow down or stand, and go on tapping.',
 		notBelieved: 'No heart beats like that. Stop for a moment, and begin again.',
 		told: (bpm: number, spread: number) =>

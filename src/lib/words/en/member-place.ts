@@ -1,6 +1,7 @@
 import type { StepRefusal } from '$lib/guidance/step-refusal.ts';
+import { plural } from './plural.ts';
 
-const outings = (count: number) => (count === 1 ? 'one outing' : `${count} outings`);
+const outings = (count: number) => plural(count, { one: 'one outing', other: `${count} outings` });
 
 /** Where a runner stands beside the group: "two outings behind the group". */
 export const besideGroup = (ahead: number) =>

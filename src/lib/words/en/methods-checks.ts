@@ -1,7 +1,8 @@
 import type { AmountUnit, FormulaUse } from '$lib/physiology/formulas.ts';
 import type { LimitName } from '$lib/physiology/limits.ts';
 import type { Tag } from '$lib/published/published-value.ts';
-import { twoDigits } from './dates.ts';
+import { twoDigits, upToDecimals } from './numbers.ts';
+import { plural } from './plural.ts';
 
 const counted: Readonly<Record<AmountUnit, (amount: string) => string>> = {
 	bpm: (amount) => `${amount} bpm`,
@@ -30,7 +31,7 @@ export const amountText = (amount: number, unit: AmountUnit) =>
 
 /** The error of a formula, with the digits that its source gives. */
 export const errorText = (amount: number, unit: AmountUnit) =>
-	counted[unit](String(Number(inUnit(amount, unit).toFixed(3))));
+	counted[unit](upToDecimals(inUnit(amount, unit), 3));
 
 export const checks = {
 	title: 'How far our checks agree',
@@ -83,7 +84,7 @@ export const formulasPage = {
 		checks: 'Checked by'
 	},
 	noSource: 'none: arithmetic or our own',
-	checked: (values: number) => (values === 1 ? 'one value' : `${values} values`),
+	checked: (values: number) => plural(values, { one: 'one value', other: `${values} values` }),
 	notChecked: 'no published value',
 	range: (low: number, high: number, unit: string) => `${low} to ${high} ${unit}`,
 	rangeNames: {

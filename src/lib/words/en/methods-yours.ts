@@ -1,5 +1,6 @@
 import type { PhaseKind } from '$lib/outing/phase.ts';
 import { bands } from './bands.ts';
+import { plural } from './plural.ts';
 
 export const yours = {
 	title: bands.yours,
@@ -26,9 +27,10 @@ export const yours = {
 	doubtMeans: 'A doubt is such that two people in three lie within it, and one in three outside.',
 	restingTitle: 'Your resting pulse',
 	resting: (mornings: number, resting: string, spread: string, ofOne: number) =>
-		mornings === 1
-			? `One morning: ${resting}. Doubt: ${spread} beats.`
-			: `The mean of ${mornings} mornings: ${resting}. Doubt: ${ofOne} ÷ √${mornings} = ${spread} beats.`,
+		plural(mornings, {
+			one: `One morning: ${resting}. Doubt: ${spread} beats.`,
+			other: `The mean of ${mornings} mornings: ${resting}. Doubt: ${ofOne} ÷ √${mornings} = ${spread} beats.`
+		}),
 	reserveTitle: 'Your reserve',
 	reserve: (maximum: string, resting: string, reserve: string) =>
 		`Maximum less resting: ${maximum} − ${resting} = ${reserve}.`,

@@ -1,7 +1,8 @@
 import type { Hold } from '$lib/guidance/next-time/asked.ts';
 import type { Fact } from '$lib/guidance/next-time/fact.ts';
 import type { TalkHeard } from '$lib/guidance/next-time/outing-facts.ts';
-import { wholePercent } from './dates.ts';
+import { wholePercent } from './numbers.ts';
+import { plural } from './plural.ts';
 
 const talk: Record<TalkHeard, string> = {
 	comfortable: 'talk was comfortable throughout',
@@ -23,7 +24,7 @@ type Happened = Extract<Fact, { kind: keyof typeof happened }>;
 const justHappened = (fact: Fact): fact is Happened => fact.kind in happened;
 
 const brokeOff = (phases: number) =>
-	phases === 1 ? 'talk broke off once' : `talk broke off in ${phases} parts`;
+	plural(phases, { one: 'talk broke off once', other: `talk broke off in ${phases} parts` });
 const effort = (highest: number | null) =>
 	highest === null ? 'no effort was told' : `the highest effort was ${highest} of 10`;
 const answered = (parts: number, of: number) =>

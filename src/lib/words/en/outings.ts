@@ -1,6 +1,8 @@
 import type { OutingIssueCode } from '$lib/outing/outing-issues.ts';
 import type { PhaseKind } from '$lib/outing/phase.ts';
 import { phases } from './phases.ts';
+import { decimal } from './numbers.ts';
+import { plural } from './plural.ts';
 
 /** Whole minutes and seconds, as they are said: "50 s", "6 min", "1 min 20 s". */
 export const spokenLength = (seconds: number) => {
@@ -128,7 +130,7 @@ export const outingEditor = {
 	},
 	repeatLine: (times: number) => `Repeat ${times} times`,
 	bandLine: (low: number, high: number) => `${Math.round(low)}–${Math.round(high)} % of reserve`,
-	speedLine: (speedKmh: number) => `${speedKmh.toFixed(1)} km/h`,
+	speedLine: (speedKmh: number) => `${decimal(speedKmh, 1)} km/h`,
 	inclineLine: (percent: number) => `incline ${percent} %`,
 	cueLine: (cue: string) => `“${cue}”`,
 	fieldOf: (phase: string, text: string) => `${phase}. ${text}`,
@@ -174,7 +176,8 @@ export const ownOutings = {
 	own: 'On your own',
 	empty:
 		'Outings that you make for yourself will stand here. The first one is ready to be changed.',
-	later: (count: number) => (count === 1 ? '1 more after these' : `${count} more after these`),
+	later: (count: number) =>
+		plural(count, { one: '1 more after these', other: `${count} more after these` }),
 	hot: 'Your coach has marked this day as hot. Go by the line, and drink when you are thirsty.',
 	walksInstead: 'For you, each run is a brisk walk of the same length.',
 	shortened: (longest: string) =>

@@ -1,6 +1,7 @@
 import type { PhaseKind } from '$lib/outing/phase.ts';
 import { fromTo } from './from-to.ts';
 import { helpHere } from './help-here.ts';
+import { plural } from './plural.ts';
 
 /** Words that stand on paper, and on the pages that print it. */
 export const paper = {
@@ -92,7 +93,10 @@ export const paper = {
 		defibrillator: (place: string) => `Defibrillator: ${place}`,
 		nobody: 'Nobody in this group has bands to print today.',
 		left: (count: number) =>
-			count === 1 ? '1 runner has no card today.' : `${count} runners have no card today.`
+			plural(count, {
+				one: '1 runner has no card today.',
+				other: `${count} runners have no card today.`
+			})
 	},
 	wall: {
 		title: 'Sheets for the wall',
@@ -111,7 +115,7 @@ export const paper = {
 		total: (total: string, running: string, runs: number, longest: string) =>
 			runs === 0
 				? `${total} min, all of it walking`
-				: `${total} min, ${running} min of it running in ${runs === 1 ? '1 run' : `${runs} runs`}, the longest ${longest}`,
+				: `${total} min, ${running} min of it running in ${plural(runs, { one: '1 run', other: `${runs} runs` })}, the longest ${longest}`,
 		picture: 'Walking along the line, a slur over each run',
 		at: 'At',
 		part: 'Part',

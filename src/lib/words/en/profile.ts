@@ -1,3 +1,5 @@
+import { plural } from './plural.ts';
+
 export const aboutYou = {
 	title: 'About you and units',
 	lead: 'All of this is optional. It stays on this server, encrypted, and no coach sees it.',
@@ -63,9 +65,10 @@ export const restingPulse = {
 	remove: 'Remove',
 	removeOf: (date: string) => `Remove the morning of ${date}`,
 	mean: (bpm: number, spread: string, mornings: number) =>
-		mornings === 1
-			? `Resting pulse ${bpm}, give or take ${spread}.`
-			: `Resting pulse ${bpm}, the mean of ${mornings} mornings, give or take ${spread}.`,
+		plural(mornings, {
+			one: `Resting pulse ${bpm}, give or take ${spread}.`,
+			other: `Resting pulse ${bpm}, the mean of ${mornings} mornings, give or take ${spread}.`
+		}),
 	again:
 		'One morning lies outside 40 to 100. Measure again on another morning. If it happens twice, we ask you to see a doctor or nurse before we use your pulse.',
 	askFirst:

@@ -1,3 +1,6 @@
+import { plural } from './plural.ts';
+import { plural } from './plural.ts';
+
 /** The pages of a group's programme. Dates come in as they are shown. */
 export const programmePage = {
 	title: 'Programme',
@@ -23,7 +26,7 @@ export const programmePage = {
 	pulseLine: (mean: string, highest: string) =>
 		`expected mean ${mean} %, highest ${highest} % of reserve`,
 	noEstimate: (runners: number) =>
-		`no estimate: it asks more of ${runners === 1 ? 'the one runner' : `all ${runners} runners`} than can be reckoned with`,
+		`no estimate: it asks more of ${plural(runners, { one: 'the one runner', other: `all ${runners} runners` })} than can be reckoned with`,
 	noCurve:
 		'No mean or highest can be drawn yet. It takes runners who may go out and have a resting pulse here.'
 };
@@ -67,12 +70,13 @@ export const programmeForm = {
 		keep: 'Keep this programme',
 		replaces: 'It takes the place of the programme that you have',
 		replacesText: (toCome: number, over: number) =>
-			`${toCome === 1 ? 'One outing that is still to come goes.' : `${toCome} outings that are still to come go.`} ${
+			`${plural(toCome, { one: 'One outing that is still to come goes.', other: `${toCome} outings that are still to come go.` })} ${
 				over === 0
 					? 'None was done or missed yet.'
-					: over === 1
-						? 'The one that is over stays in the calendar.'
-						: `The ${over} that are over stay in the calendar.`
+					: plural(over, {
+							one: 'The one that is over stays in the calendar.',
+							other: `The ${over} that are over stay in the calendar.`
+						})
 			} Runners who stand at a step of their own stand with the group again. An outing that you set for a day by itself stays.`,
 		replaceBox: 'Put the new programme in its place',
 		replaceIssue: 'Tick the box first. Nothing has changed yet.'
@@ -100,7 +104,10 @@ export const calendarWords = {
 	range: (from: string, until: string) => `${from} to ${until}`,
 	free: (dates: string) => `No outing: ${dates}`,
 	open: (count: number) =>
-		count === 1 ? 'What became of this outing?' : `What became of these ${count} outings?`,
+		plural(count, {
+			one: 'What became of this outing?',
+			other: `What became of these ${count} outings?`
+		}),
 	openText:
 		'Until you say so they count as done, so that nothing moves by itself. A week of which less than half was done comes again.',
 	allDone: 'All of them were done',
@@ -115,7 +122,7 @@ export const calendarWords = {
 	},
 	off: (dates: string) => `Taken off: ${dates}`,
 	again: (count: number, number: number, date: string) =>
-		`${count === 1 ? 'One outing comes' : `${count} outings come`} again, from outing ${number} on ${date}.`,
+		`${plural(count, { one: 'One outing comes', other: `${count} outings come` })} again, from outing ${number} on ${date}.`,
 	moves: (number: number, date: string, insteadOf: string) =>
 		`Outing ${number} is on ${date} instead of ${insteadOf}, and what follows moves too.`,
 	ends: (date: string, insteadOf: string) =>

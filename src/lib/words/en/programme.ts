@@ -2,6 +2,7 @@ import type { DayIssue } from '$lib/outing/programme/days.ts';
 import type { RefusalReason } from '$lib/outing/programme/week-amounts.ts';
 import type { ProgrammeGoal, WishIssue } from '$lib/outing/programme/wishes.ts';
 import { minutesAndSeconds } from './dates.ts';
+import { plural } from './plural.ts';
 
 /** What can be wrong with days before they are looked at together. */
 type DaySlip = 'missing' | 'ends-before' | 'unknown-option' | 'too-long';
@@ -74,7 +75,7 @@ export const programme = {
 		none: 'none',
 		firstRuns: 'the first runs',
 		illustration: (runners: number) =>
-			`Mean and highest are an illustration, for the middle of ${runners === 1 ? 'one runner' : `${runners} runners`}.`,
+			`Mean and highest are an illustration, for the middle of ${plural(runners, { one: 'one runner', other: `${runners} runners` })}.`,
 		noEstimate: 'no estimate',
 		ofRunners: 'Of how many',
 		someOf: (runners: number, all: number) => `${runners} of ${all}`,

@@ -1,3 +1,5 @@
+import { plural } from './plural.ts';
+
 /** How past outings change over weeks. */
 export const progress = {
 	title: 'How it changes',
@@ -29,7 +31,8 @@ export const progress = {
 	columns: { on: 'Day', speed: 'Speed', line: 'The line there' },
 	onLine: (at: string, low: string, high: string) => `${at} (${low} to ${high})`,
 	weeksTitle: 'Week by week',
-	weeks: (count: number) => (count === 1 ? 'Your week so far' : `Your last ${count} weeks`),
+	weeks: (count: number) =>
+		plural(count, { one: 'Your week so far', other: `Your last ${count} weeks` }),
 	weekColumns: {
 		monday: 'Week from',
 		outings: 'Outings',

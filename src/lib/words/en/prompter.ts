@@ -1,5 +1,7 @@
 import type { CueKind } from '$lib/outing/phase-cues.ts';
 import { helpHere } from './help-here.ts';
+import { decimal } from './numbers.ts';
+import { plural } from './plural.ts';
 
 export const prompter = {
 	title: 'Prompter',
@@ -52,7 +54,7 @@ export const prompter = {
 		length: (minutes: number, runs: number, longest: string) =>
 			runs === 0
 				? `${minutes} minutes of walking.`
-				: `${minutes} minutes, ${runs} ${runs === 1 ? 'run' : 'runs'}; the longest is ${longest}.`,
+				: `${minutes} minutes, ${runs} ${plural(runs, { one: 'run', other: 'runs' })}; the longest is ${longest}.`,
 		walksInstead: 'Runs are brisk walks for you now.',
 		shortened: (longest: string) =>
 			`Runs last ${longest} at most for you now. Walk on while the others still run.`,
@@ -65,9 +67,10 @@ export const prompter = {
 		title: 'What lies on this phone',
 		text: 'Your bands and the outings of the next 14 days, and what you did that was not sent yet. With a network this page brings the first back each time. To keep it off a phone that others use, choose “Forget me here” on the account page.',
 		lost: (count: number) =>
-			count === 1
-				? '1 entry was not sent yet. It would be lost for good.'
-				: `${count} entries were not sent yet. They would be lost for good.`,
+			plural(count, {
+				one: '1 entry was not sent yet. It would be lost for good.',
+				other: `${count} entries were not sent yet. They would be lost for good.`
+			}),
 		go: 'Clear this phone',
 		sure: 'Clear it all the same',
 		keep: 'Keep it',
@@ -77,11 +80,15 @@ export const prompter = {
 	},
 	outbox: {
 		waiting: (count: number) =>
-			count === 1 ? '1 entry is waiting to be sent.' : `${count} entries are waiting to be sent.`,
+			plural(count, {
+				one: '1 entry is waiting to be sent.',
+				other: `${count} entries are waiting to be sent.`
+			}),
 		refused: (count: number) =>
-			count === 1
-				? '1 entry could not be kept in your account.'
-				: `${count} entries could not be kept in your account.`,
+			plural(count, {
+				one: '1 entry could not be kept in your account.',
+				other: `${count} entries could not be kept in your account.`
+			}),
 		full: 'Something could not be written on this phone. It may be full.'
 	},
 	ready: {
@@ -174,7 +181,7 @@ export const prompter = {
 			'The clock of this phone was set back, so no numbers can be shown. Please walk to cool down.',
 		wrong: 'Something feels wrong',
 		hot: 'It is hot: walk in the shade, and drink when you are thirsty.',
-		speed: (text: string, unit: string) => `${text} ${unit}`
+		speed: (speed: number, unit: string) => `${decimal(speed, 1)} ${unit}`
 	},
 	leap: {
 		title: 'Did you go on?',

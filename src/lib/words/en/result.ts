@@ -1,5 +1,6 @@
 import type { AccessCode, AdviceRole } from '$lib/screening/types.ts';
 import { faults } from './faults.ts';
+import { or } from './lists.ts';
 
 interface ResultWords {
 	title: string;
@@ -147,10 +148,7 @@ export const roles: Record<AdviceRole, string> = {
 };
 
 /** "a doctor", "a doctor or a nurse", "a doctor, a nurse or a pharmacist". */
-export function oneOf(names: readonly string[]): string {
-	if (names.length < 2) return names[0] ?? '';
-	return `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`;
-}
+export const oneOf = or;
 
 export const result = {
 	title: 'Result',

@@ -1,5 +1,6 @@
 import type { NextStep, RosterStateWord } from '$lib/guidance/roster-next.ts';
 import { helpHere } from './help-here.ts';
+import { plural } from './plural.ts';
 
 /** What a coach reads beside a name. */
 export const stateWords: Record<RosterStateWord, string> = {
@@ -64,16 +65,18 @@ export const roster = {
 	endsSoon: (date: string, days: number) =>
 		days === 0
 			? `ends today`
-			: days === 1
-				? `ends on ${date}, one day left`
-				: `ends on ${date}, ${days} days left`,
+			: plural(days, {
+					one: `ends on ${date}, one day left`,
+					other: `ends on ${date}, ${days} days left`
+				}),
 	nextOuting: (name: string, date: string) => `${name}, on ${date}`,
 	nextWalked: (outing: string) => `${outing}, its runs as brisk walks`,
 	never: '–',
 	here: 'Here',
 	mark: (name: string) => `${name} is here`,
 	unmark: (name: string) => `${name} is not here after all`,
-	hereCount: (count: number) => (count === 1 ? '1 here today' : `${count} here today`),
+	hereCount: (count: number) =>
+		plural(count, { one: '1 here today', other: `${count} here today` }),
 	otherDays: 'Other days',
 	contact: 'Contact',
 	contactOf: (name: string) => `Emergency contact of ${name}`,

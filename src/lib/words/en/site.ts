@@ -1,6 +1,5 @@
 export const site = {
 	name: 'Breathmark',
-	language: 'en',
 	skip: 'Skip to the page',
 	nav: {
 		label: 'Main',

@@ -6,7 +6,7 @@ import { jacksonCapacity } from '$lib/physiology/questions-capacity.ts';
 import { restingFromMornings } from '$lib/physiology/resting.ts';
 import * as profiles from '$lib/server/profiles.ts';
 import * as settings from '$lib/server/settings.ts';
-import { decimal } from '$words/dates.ts';
+import { decimal } from '$words/numbers.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { needOpen } from '../../standing-of.ts';
 import { unitsOf } from '../units-of.ts';

@@ -7,6 +7,7 @@ import { numberToCall } from '$lib/server/number-to-call.ts';
 import { visitor } from '$lib/server/visitor.ts';
 import { longDate } from '$words/dates.ts';
 import { spokenLength } from '$words/outings.ts';
+import { faultText } from '$words/faults.ts';
 import type { PageServerLoad } from './$types';
 import { cardPhase } from '../card-phase.ts';
 import { unitsOf } from '../units-of.ts';
@@ -17,7 +18,7 @@ export const load: PageServerLoad = async ({ locals: { house, runner, now }, coo
 	const today = localDate(now, timeZone);
 	const { access, guidance } = await effortBands.of(house, runner, now, today);
 	if (!access.allowed || !guidance.open) {
-		if ('fault' in access) error(503, { code: 'vault', message: 'vault' });
+		if ('fault' in access) error(503, { code: 'vault', message: faultText('vault') });
 		redirect(303, '/screening/result');
 	}
 	const { pulse, settlingIn, mayRun } = guidance;

@@ -10,7 +10,7 @@ import { limits } from '$lib/physiology/limits.ts';
 import { kilogramsFromPounds } from '$lib/physiology/units.ts';
 import { numberToCall } from '$lib/server/number-to-call.ts';
 import * as profiles from '$lib/server/profiles.ts';
-import { decimal } from '$words/dates.ts';
+import { decimal } from '$words/numbers.ts';
 import { needOpen } from '../../standing-of.ts';
 import { needsRestingAdvice } from '../resting-advice.ts';
 import { tabOwner } from '../tab-owner.ts';

@@ -8,7 +8,7 @@ import { roundHalfUp } from '$lib/physiology/units.ts';
 import { addMonths, compareDates } from '$lib/screening/calendar.ts';
 import type { LocalDate } from '$lib/screening/types.ts';
 import * as profiles from '$lib/server/profiles.ts';
-import { decimal } from '$words/dates.ts';
+import { decimal } from '$words/numbers.ts';
 import { needOpen } from '../../standing-of.ts';
 import type { Actions, PageServerLoad } from './$types';
 

@@ -7,7 +7,7 @@ import { walkingPulse, walkingSpeed, type SpeedUnit } from '$lib/guidance/typed-
 import { walkCheck } from '$lib/physiology/walk-check.ts';
 import { numberToCall } from '$lib/server/number-to-call.ts';
 import * as profiles from '$lib/server/profiles.ts';
-import { decimal } from '$words/dates.ts';
+import { decimal } from '$words/numbers.ts';
 import { needOpen } from '../../standing-of.ts';
 import { needsRestingAdvice } from '../resting-advice.ts';
 import { tabOwner } from '../tab-owner.ts';

@@ -7,6 +7,8 @@ import { pulseFromCount } from '$lib/physiology/pulse-count.ts';
 import { roundHalfUp } from '$lib/physiology/units.ts';
 import * as guesses from '$lib/server/guesses.ts';
 import * as pastOutings from '$lib/server/past-outings.ts';
+import { faultText } from '$words/faults.ts';
+import { notFound } from '../../not-found.ts';
 import { needGuidance } from '../need-guidance.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { notFound } from '../../not-found.ts';
@@ -73,7 +75,7 @@ export const actions: Actions = {
 		if (!read.ok) return fail(400, { issues: read.issues, values: read.values });
 		const { phase, effort, pulse: pulseBpm } = read.value;
 		if (!guidance.phases.some(({ kind }) => kind === phase)) {
-			error(404, { code: 'not-found', message: 'not-found' });
+			notFound();
 		}
 		const guess = { on: today, phase, effort, pulseBpm };
 		await guesses.make(house.database, house.vault, runner.runnerId, guess, now);
@@ -106,7 +108,8 @@ export const actions: Actions = {
 	remove: async (event) => {
 		const { house, runner } = await opened(event);
 		const id = (await event.request.formData()).get('id');
-		if (typeof id !== 'string') error(400, { code: 'bad-request', message: 'bad-request' });
+		if (typeof id !== 'string')
+			error(400, { code: 'bad-request', message: faultText('bad-request') });
 		if ((await guesses.remove(house.database, runner.runnerId, id)) === 'not-found') notFound();
 		redirect(303, HERE);
 	},

@@ -1,6 +1,6 @@
 import { redirect } from '@sveltejs/kit';
 import * as effortBands from '$lib/server/effort-bands.ts';
-import { percent } from '$words/dates.ts';
+import { percent } from '$words/numbers.ts';
 import { unitsOf } from '../../bands/units-of.ts';
 import { phaseView, pulseView } from '../../bands/view.ts';
 import { needOpen } from '../../standing-of.ts';

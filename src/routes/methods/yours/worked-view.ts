@@ -1,7 +1,7 @@
 import type { PhaseBand } from '$lib/guidance/phase-band.ts';
 import type { PulseBasis } from '$lib/guidance/pulse-basis.ts';
 import { workedBand, type WorkedEdge } from '$lib/guidance/worked-band.ts';
-import { decimal, percent } from '$words/dates.ts';
+import { decimal, percent } from '$words/numbers.ts';
 
 /** Each number of a step with one digit after the point; with pulse off there is none. */
 export function workedView(phase: PhaseBand, basis: PulseBasis, ageYears: number) {

@@ -2,7 +2,7 @@ import {
 	metresPerMinuteFromKmPerHour,
 	milesPerHourFromMetresPerMinute
 } from '$lib/physiology/units.ts';
-import { decimal } from '$words/dates.ts';
+import { decimal } from '$words/numbers.ts';
 import { progress } from '$words/progress.ts';
 
 export type SpeedUnit = 'mph' | 'km/h';

@@ -1,4 +1,4 @@
-import { error, fail, redirect, type RequestEvent } from '@sveltejs/kit';
+import { fail, redirect, type RequestEvent } from '@sveltejs/kit';
 import { adviceForm } from '$lib/forms/advice.ts';
 import { readForm, type Typed } from '$lib/forms/read-form.ts';
 import type { Access } from '$lib/screening/access.ts';
@@ -8,6 +8,7 @@ import { currentRuleset } from '$lib/screening/rulesets/index.ts';
 import { whoMayAdvise } from '$lib/screening/who-may-advise.ts';
 import * as advice from '$lib/server/advice.ts';
 import { visitor } from '$lib/server/visitor.ts';
+import { notFound } from '../../not-found.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { standingOf } from '../../standing-of.ts';
 import { ownCoaches } from '../own-coaches.ts';
@@ -77,7 +78,7 @@ export const actions: Actions = {
 		const id = (await event.request.formData()).get('id');
 		const done =
 			typeof id === 'string' && (await advice.remove(house.database, runner.runnerId, id, now));
-		if (done !== 'removed') error(404, { code: 'not-found', message: 'not-found' });
+		if (done !== 'removed') notFound();
 		redirect(303, '/screening/advice');
 	}
 };

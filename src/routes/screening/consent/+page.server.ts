@@ -6,6 +6,7 @@ import * as consents from '$lib/server/consents.ts';
 import * as drafts from '$lib/server/drafts.ts';
 import { visitor } from '$lib/server/visitor.ts';
 import * as settings from '$lib/server/settings.ts';
+import { faultText } from '$words/faults.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { consentingRunner, URGENT_QUESTION } from '../form-in-progress.ts';
 
@@ -21,7 +22,7 @@ export const actions: Actions = {
 		if (!read.ok) return fail(400, { issues: read.issues });
 		if (event.cookies.get('no_urgent_sign') === undefined) redirect(303, '/screening');
 		// Nobody becomes a runner, or loses the account of this phone, where nothing can be kept.
-		if (house.vault.state !== 'right') error(503, { code: 'vault', message: 'vault' });
+		if (house.vault.state !== 'right') error(503, { code: 'vault', message: faultText('vault') });
 		const chosen = await visitor(house, event.locals.runner, event.cookies);
 		const runner = await house.auth.signInAnonymous(event.request.headers);
 		await consents.give(house.database, runner.runnerId, now);

@@ -2,7 +2,7 @@ import { phaseTargets, type PhaseKind, type TalkTarget } from '$lib/outing/phase
 import { metsOf, oxygenUptake } from '$lib/physiology/metabolic-cost.ts';
 import { metresPerMinuteFromKmPerHour } from '$lib/physiology/units.ts';
 import type { Plan } from '$lib/screening/types.ts';
-import { decimal, percent } from '$words/dates.ts';
+import { decimal, percent } from '$words/numbers.ts';
 
 /** One part of the generic plan, as a doctor reads it. Nothing in it is about this person. */
 export interface LoadRow {

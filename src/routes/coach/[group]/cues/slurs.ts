@@ -1,4 +1,5 @@
 import type { PlannedPhase } from '$lib/outing/plain-outing.ts';
+import { roundHalfUp } from '$lib/physiology/units.ts';
 
 /** Musical arcs over a line: one over each run, as wide as the run lasts, in a box of 1000 by 60. */
 export function slurs(phases: readonly PlannedPhase[]): readonly string[] {
@@ -16,6 +17,6 @@ function slur(from: number, to: number): string {
 	const middle = (from + to) / 2;
 	const rise = 30 + (to - from) * 2;
 	const [outer, inner] = [56 - rise, 56 - rise + 16];
-	const point = (left: number, right: number) => `${left.toFixed(1)} ${right.toFixed(1)}`;
+	const point = (left: number, right: number) => `${roundHalfUp(left, 1)} ${roundHalfUp(right, 1)}`;
 	return `M${point(from, 56)}Q${point(middle, outer)} ${point(to, 56)}Q${point(middle, inner)} ${point(from, 56)}Z`;
 }

@@ -3,7 +3,7 @@ import { oneBreathForm } from '$lib/forms/learn.ts';
 import { readForm, type Typed } from '$lib/forms/read-form.ts';
 import { edgeExercise } from '$lib/guidance/edge.ts';
 import { breathAnswer } from '$lib/guidance/one-breath.ts';
-import { percent } from '$words/dates.ts';
+import { percent } from '$words/numbers.ts';
 import { needGuidance } from '../../need-guidance.ts';
 import type { Actions, PageServerLoad } from './$types';
 

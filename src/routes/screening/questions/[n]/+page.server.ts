@@ -8,13 +8,14 @@ import { visibleQuestions } from '$lib/screening/visible-questions.ts';
 import * as drafts from '$lib/server/drafts.ts';
 import * as screenings from '$lib/server/screenings.ts';
 import { faultText } from '$words/faults.ts';
+import { notFound } from '../../../not-found.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { formInProgress, needUrgentAnswer, URGENT_QUESTION } from '../../form-in-progress.ts';
 
 export const load: PageServerLoad = async (event) => {
 	const { draft, visible } = await formInProgress(event);
 	const n = Number(event.params.n);
-	if (!/^\d{1,2}$/.test(event.params.n) || n < 1) error(404, { code: 'not-found', message: '' });
+	if (!/^\d{1,2}$/.test(event.params.n) || n < 1) notFound();
 	if (n === 1) redirect(303, '/screening');
 	needUrgentAnswer(draft, event.locals.now);
 	const question = visible[n - 1];
