@@ -7,6 +7,12 @@ export const longDate = (date: string) =>
 		new Date(`${date}T00:00:00Z`)
 	);
 
+/** '2027-11-04' as "4 Nov", where there is room for no more and the year is known. */
+export const shortDate = (date: string) =>
+	new Intl.DateTimeFormat(LOCALE, { day: 'numeric', month: 'short', timeZone: 'UTC' }).format(
+		new Date(`${date}T00:00:00Z`)
+	);
+
 /** An instant as a day and time in somebody's time zone. */
 export const dayAndTime = (epochMs: number, timeZone: string) =>
 	new Intl.DateTimeFormat(LOCALE, { dateStyle: 'long', timeStyle: 'short', timeZone }).format(
