@@ -31,10 +31,13 @@ export class House {
 	isChanged = false;
 	#child: ChildProcess | null = null;
 
-	private constructor(readonly dataFolder: string) {}
+	private constructor(
+		readonly dataFolder: string,
+		readonly handler: string | undefined
+	) {}
 
 	static async build(opening: Opening = {}): Promise<House> {
-		const house = new House(await mkdtemp(join(tmpdir(), 'breathmark-journey-')));
+		const house = new House(await mkdtemp(join(tmpdir(), 'breathmark-journey-')), opening.handler);
 		house.port = await freePort();
 		await house.open(opening);
 		return house;
@@ -44,7 +47,8 @@ export class House {
 		return `http://localhost:${this.port}`;
 	}
 
-	async open({ daysAhead = 0, minutesAhead = 0, key = this.key, env = {}, handler }: Opening = {}) {
+	async open({ daysAhead = 0, minutesAhead = 0, key = this.key, env = {} }: Opening = {}) {
+		const { handler } = this;
 		const child = spawn(
 			process.execPath,
 			['--import', CLOCK, SERVER, ...(handler ? [handler] : [])],
