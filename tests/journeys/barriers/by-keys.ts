@@ -92,6 +92,8 @@ function listen(): number {
 			return { wanted: wanted.map(html), reached: reached.map(html), slips };
 		}
 	});
+	// What has the focus already would not come back to the screen by having it again.
+	if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
 	wanted[0]?.focus();
 	// A date is several stops: its day, month, year, and what opens a calendar.
 	const stops = wanted.map((element) => (element.matches('[type=date], [type=time]') ? 4 : 1));
