@@ -25,10 +25,12 @@ function look(): string[] {
 		if (moves(element)) found.push(`2.3.3 moves: ${html(element)}`);
 	}
 
+	const CONTROL = 'button, .button, select, textarea, input:not([type=hidden])';
 	const groups = new Set<string>();
 	const before = document.activeElement;
 	for (const element of all.filter((one) => one.checkVisibility({ visibilityProperty: true }))) {
-		if (element.matches('button, .button, select, textarea, input:not([type=hidden])')) {
+		// What only a pointer moves has a twin for everybody else.
+		if (element.matches(CONTROL) && !element.matches('[aria-hidden=true]')) {
 			if (!hasEdge(element)) found.push(`1.4.11 no edge in own colours: ${html(element)}`);
 		}
 		if (takesFocus(element) && !hasRing(element)) {

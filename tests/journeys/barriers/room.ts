@@ -51,7 +51,9 @@ export async function cutOff(page: Page): Promise<string[]> {
 		return [...document.querySelectorAll<HTMLElement>('body *')]
 			.filter((box) => !scrolls(box) && !box.closest('.visually-hidden, .scroll, .chart, .frame'))
 			.filter((box) => box.textContent !== '' && box.checkVisibility())
-			.filter((box) => getComputedStyle(box).overflow !== 'visible' || box.matches(isOwnWidth))
+			.filter(
+				(box) => /hidden|clip/.test(getComputedStyle(box).overflow) || box.matches(isOwnWidth)
+			)
 			.filter((box) => getComputedStyle(box).display !== 'inline')
 			.filter((box) => box.scrollWidth > box.clientWidth || box.scrollHeight > box.clientHeight + 1)
 			.map((box) => `1.4.12 cut off: ${box.outerHTML.slice(0, 100)}`);
