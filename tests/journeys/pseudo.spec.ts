@@ -3,14 +3,9 @@ import type { Page } from '@playwright/test';
 import { CLOSING, OPENING } from '../pseudo/pseudo-text.js';
 import { allWalks } from './all-walks.ts';
 import { cutOff } from './barriers/room.ts';
-import { todayIn } from './days.ts';
 import { House } from './house.ts';
 import { inPseudo } from './in-pseudo.ts';
-import { LanternStreet, become, expect, test as base } from './lantern-street.ts';
-import { didAnOuting } from './past-outing.ts';
-import { Phone } from './phone.ts';
-import { routes } from './routes.ts';
-import { leadsTo } from './walk.ts';
+import { expect, test as base } from './lantern-street.ts';
 
 const VITE = new URL('../../node_modules/vite/bin/vite.js', import.meta.url).pathname;
 
@@ -33,139 +28,20 @@ const test = base.extend<object, { house: House }>({
 
 /** What people typed; names and unit symbols that are the same in every language. */
 const DATA =
-	/Breathmark|Lantern Street beginners|Odile Marr|Run leader, level 2|Mill park, east gate|East gate, by the clock|Sports hall, wall right of the door|Bram Holt|Outing 3|Ines|Rashid|Gwen|odile@lantern\.example|https?:\S+|km\/h|[A-Z]\w+\/[\w/]+|UTC/g;
+	/Breathmark|Lantern Street beginners|Odile Marr|Run leader, level 2|Mill park, east gate|East gate, by the clock|Sports hall, wall right of the door|Bram Holt|Outing 3|Quay Street beginners|Fatima Haddad|sister|Siobh[áÁ]n|SIOBHÁN|W{58}|Cork|Ines|Tobias|Rashid|Gwen|Dagny|Pavel|Mei-Lin|odile@lantern\.example|https?:\S+|km\/h|[A-Z]\w+\/[\w/]+|UTC/g;
 
-const open = [
-	'/',
-	'/screening',
-	'/safety',
-	'/methods',
-	'/methods/by-hand',
-	'/methods/checks',
-	'/methods/formulas',
-	'/privacy',
-	'/help',
-	'/offline',
-	'/learn',
-	'/learn/talk',
-	'/learn/scale',
-	'/learn/one-breath',
-	'/learn/teach',
-	'/safety/weather',
-	'/safety/outing',
-	'/safety/health',
-	'/emergency-number',
-	'/screening/emergency',
-	'/account/gone',
-	'/join/none',
-	'/tablet/none/done',
-	'/coach/sign-up',
-	'/coach/gone',
-	'/demo',
-	'/nowhere',
-	'/link',
-	'/prompter'
-];
-const results = [
-	'/screening/result',
-	'/screening/doctor',
-	'/screening/advice',
-	'/screening/change',
-	'/account',
-	'/past'
-];
-const gated = [
-	'/bands',
-	'/bands/about-you',
-	'/bands/resting-pulse',
-	'/bands/card',
-	'/bands/walk-check',
-	'/prompter/strap',
-	'/methods/yours',
-	'/bands/mile-walk',
-	'/learn/edge',
-	'/learn/guess',
-	'/past/progress',
-	'/learn/one-breath/moving',
-	'/learn/talk/moving',
-	'/outings',
-	'/prompter'
-];
+// One worker and one build: the walks come by every page (`looked-at.ts`).
+test.describe.configure({ mode: 'default' });
 
-/** Where the looks went, over all tests of this file. */
-const seen = new Set<string>();
-
-// One worker, one build; where one is tried again all are, so that the last knows where each went.
-//XX test.describe.configure({ mode: 'serial' });
-
-test('no text is written in a page: for anybody', async ({ page }) => {
-	await look(page, open);
-});
-
-for (const name of ['mayRun', 'byTalk', 'mayWalk', 'settlingIn', 'askFirst'] as const) {
-	test(`no text is written in a page: ${name}`, async ({ page, phone }) => {
-		await phone.screen(leadsTo[name]);
-		await phone.send('/bands/resting-pulse?/add', { beats: 68, seconds: 60, on: todayIn('UTC') });
-		await look(page, name === 'askFirst' ? results : [...results, ...gated]);
-	});
-}
-
-test('no text is written in a page: outings of one’s own, past and to come', async ({
+test('no text is written in a page: the made-up group, before anybody is here', async ({
 	page,
 	phone
 }) => {
-	await phone.screen();
-	await look(page, [await didAnOuting(phone), await phone.lead('/outings?/make')]);
-});
-
-test('no text is written in a page: between the questions', async ({ page, phone }) => {
-	await phone.lead('/screening?/answer', { urgent: 'none' });
-	await look(page, ['/screening/consent']);
-	await phone.screen(leadsTo.notToday);
-	await look(page, ['/screening/well']);
-	await phone.screen(leadsTo.askFirst);
-	await phone.answerAll();
-	await phone.send('/screening/check', { truth: 'yes' });
-	await look(page, ['/screening/changed']);
-});
-
-test('no text is written in a page: the questions', async ({ page, phone }) => {
-	await phone.answerAll();
-	await look(page, [...Array.from({ length: 21 }, (_, i) => `/screening/questions/${i + 2}`)]);
-	await look(page, ['/screening/check']);
-});
-
-test('no text is written in a page: the desk', async ({ page, stranger, house }) => {
-	const coach = new Phone(await stranger(), house.url);
-	const lantern = await LanternStreet.found(coach);
-	await lantern.join(await stranger(), 'Ines');
-	await lantern.join(await stranger(), 'Rashid', leadsTo.byTalk);
-	await lantern.join(await stranger(), 'Gwen', leadsTo.askFirst);
-	await become(page, coach);
-	await look(page, ['/coach', '/coach/account', '/coach/new', lantern.bandsOf('Ines')]);
-	const parts = ['', '/attendance', '/bands', '/invite', '/settings', '/import', '/print'];
-	await look(
-		page,
-		[
-			...parts,
-			'/outings',
-			'/programme',
-			'/programme/new',
-			'/cards',
-			'/wall',
-			'/stop-signs',
-			'/cues'
-		].map(on(lantern))
-	);
-	const member = `/members/${lantern.runners.get('Ines')?.memberId}`;
-	await look(page, [lantern.path + member, lantern.link]);
-	await look(page, [await coach.lead(`${lantern.path}/outings?/make`)]);
-	await coach.lead(`${lantern.path}?/start`);
-	await look(page, [`${lantern.path}/contact/${lantern.runners.get('Ines')?.memberId}`]);
-	await look(page, [await coach.lead(`${lantern.path}/invite?/tablet`)]);
-	await page.context().clearCookies();
-	await look(page, ['/coach/sign-in', '/coach/forgot', '/coach/reset?token=none']);
-	await look(page, ['/coach/invited/none']);
+	for (const change of ['load', 'remove']) {
+		await page.goto('/demo');
+		await inspect(page, `demo, before ${change}`);
+		await phone.send(`/demo?/${change}`);
+	}
 });
 
 for (const { name, go } of allWalks) {
@@ -178,32 +54,27 @@ for (const { name, go } of allWalks) {
 	});
 }
 
-test('every page was looked at', () => {
-	const pages = routes.filter(({ isPage }) => isPage).map(({ id }) => id);
-	const patterns = pages
-		.map((id) => ({ id, pattern: new RegExp(`^${id.replaceAll(/\[[^\]]+\]/g, '[^/]+')}$`) }))
-		.sort((a, b) => a.id.split('[').length - b.id.split('[').length);
-	const looked = [...seen].map((path) => patterns.find(({ pattern }) => pattern.test(path))?.id);
-	expect(pages.filter((id) => !looked.includes(id))).toEqual([]);
+test('what a phone shows of the app on its home screen is in the words', async ({ phone }) => {
+	const manifest = (await (await phone.get('/manifest.webmanifest')).json()) as {
+		description: string;
+		shortcuts: readonly { name: string }[];
+	};
+	const texts = [manifest.description, ...manifest.shortcuts.map(({ name }) => name)];
+	for (const text of texts) {
+		expect(text).toContain(OPENING);
+		expect(outside(text)).toEqual([]);
+	}
 });
 
-const on =
-	({ path }: LanternStreet) =>
-	(part: string) =>
-		path + part;
-
-async function look(page: Page, paths: readonly string[]) {
-	for (const path of paths) {
-		await page.goto(path);
-		await page.waitForLoadState('networkidle');
-		await inspect(page, path);
-	}
-}
+test('where no page can be drawn, what is said comes from the words', async ({ page, phone }) => {
+	const answer = await phone.get('/account/export');
+	await page.setContent(await answer.text());
+	await inspect(page, 'a fault without a page');
+});
 
 /** What stands on the page now, at the width of a phone. */
 async function inspect(page: Page, stop: string) {
 	await page.setViewportSize({ width: 360, height: 780 });
-	seen.add(new URL(page.url()).pathname);
 	const texts = await page.evaluate(textsOf);
 	const written = texts.flatMap((text) => outside(text.replace(DATA, '')));
 	expect.soft(written, `${stop}: a text that no translation reaches`).toEqual([]);
