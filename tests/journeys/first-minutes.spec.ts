@@ -46,6 +46,7 @@ async function leads(page: Page, path: string, name: string | RegExp, to: string
 
 test('a runner’s empty pages say the first step', async ({ page, phone }) => {
 	await leads(page, '/past', 'Begin with the first questions', /\/screening$/);
+	await leads(page, '/account', 'Begin with the first questions', /\/screening$/);
 	await leads(page, '/screening/result', /questions/i, /\/screening$/);
 	await phone.screen();
 	await leads(page, '/outings', 'Take the plain outing', /\/prompter$/);

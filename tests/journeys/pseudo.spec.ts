@@ -28,7 +28,7 @@ const test = base.extend<object, { house: House }>({
 
 /** What people typed; names and unit symbols that are the same in every language. */
 const DATA =
-	/Breathmark|Lantern Street beginners|Odile Marr|Run leader, level 2|Mill park, east gate|East gate, by the clock|Sports hall, wall right of the door|Bram Holt|Outing 3|Quay Street beginners|Fatima Haddad|sister|Siobh[áÁ]n|SIOBHÁN|W{58}|Cork|Ines|Tobias|Rashid|Gwen|Dagny|Pavel|Mei-Lin|odile@lantern\.example|https?:\S+|km\/h|[A-Z]\w+\/[\w/]+|UTC/g;
+	/Breathmark|\b[0-9A-Z]{4}-[0-9A-Z]{4}\b|Lantern Street beginners|Odile Marr|Run leader, level 2|Mill park, east gate|East gate, by the clock|Sports hall, wall right of the door|Bram Holt|Outing 3|Quay Street beginners|Fatima Haddad|sister|Siobh[áÁ]n|SIOBHÁN|W{58}|Cork|Ines|Tobias|Rashid|Gwen|Dagny|Pavel|Mei-Lin|odile@lantern\.example|https?:\S+|km\/h|[A-Z]\w+\/[\w/]+|UTC/g;
 
 // One worker and one build: the walks come by every page (`looked-at.ts`).
 test.describe.configure({ mode: 'default' });

@@ -19,6 +19,7 @@ const unreadableWhat: Record<string, string> = {
 export const account = {
 	title: 'Your account',
 	lead: 'Everything that Breathmark holds about you, and what you can do with it.',
+	begin: 'Begin with the first questions',
 	none: 'There is nothing stored for this phone. An account begins when you agree to the first questions.',
 	settings: 'Settings',
 	theme: 'Light or dark',
