@@ -90,7 +90,7 @@ function textsOf(): string[] {
 	const parts: string[] = [];
 	while (walker.nextNode()) {
 		const around = walker.currentNode.parentElement;
-		if (around?.closest('script, noscript, style, option, bdi, cite')) continue;
+		if (around?.closest('script, noscript, style, option, bdi, cite, textarea')) continue;
 		parts.push(walker.currentNode.nodeValue ?? '');
 	}
 	const heard = ['aria-label', 'placeholder', 'title', 'alt', 'aria-description'];
