@@ -1,5 +1,4 @@
 import { plural } from './plural.ts';
-import { plural } from './plural.ts';
 
 /** The pages of a group's programme. Dates come in as they are shown. */
 export const programmePage = {
