@@ -11,7 +11,6 @@ import { faultText } from '$words/faults.ts';
 import { notFound } from '../../not-found.ts';
 import { needGuidance } from '../need-guidance.ts';
 import type { Actions, PageServerLoad } from './$types';
-import { notFound } from '../../not-found.ts';
 import { guessView, type Guess } from './guess-view.ts';
 import { outingGuesses } from './outing-guesses.ts';
 
