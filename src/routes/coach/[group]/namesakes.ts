@@ -22,10 +22,10 @@ export function namesakesOf(rows: readonly Row[]): Namesakes[] {
 		.map((same) => ({
 			name: same[0]?.name ?? '',
 			rows: [...same]
-				.sort((one, other) => placeOf(one).localeCompare(placeOf(other), 'en'))
+				.sort((one, other) => placeOf(one) - placeOf(other))
 				.map(({ memberId, joinedOn }) => ({ memberId, joinedOn }))
 		}));
 }
 
-/** Dates as they are written have their order; names alone come after them all. */
-const placeOf = ({ joinedOn }: Row) => joinedOn ?? '9999';
+/** By the day of joining; names alone come after them all. */
+const placeOf = ({ joinedOn }: Row) => (joinedOn ? Date.parse(joinedOn) : Number.MAX_SAFE_INTEGER);
