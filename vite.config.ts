@@ -1,9 +1,10 @@
 import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig } from 'vitest/config';
+import { ownScript } from './.setup/own-script.js';
 import { pseudoWords } from './tests/pseudo/pseudo-words.js';
 
 export default defineConfig({
-	plugins: [sveltekit(), pseudoWords()],
+	plugins: [ownScript([pseudoWords()]), sveltekit(), pseudoWords()],
 	build: { target: 'es2022' },
 	test: {
 		projects: [

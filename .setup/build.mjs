@@ -5,7 +5,14 @@ import { join } from 'node:path';
 import { runProgram, step } from './processes.mjs';
 
 /** All that the built files depend on. */
-const sources = ['src', 'static', 'package-lock.json', 'svelte.config.js', 'vite.config.ts'];
+const sources = [
+	'src',
+	'static',
+	'package-lock.json',
+	'svelte.config.js',
+	'vite.config.ts',
+	'.setup/own-script.js'
+];
 const stampPath = 'build/.sources';
 
 /** @param {import('./toolchain.mjs').Toolchain} tools */

@@ -50,10 +50,6 @@ export const restingPulse = {
 		30: '30 seconds: exact to about 2 beats a minute',
 		15: '15 seconds: exact to about 4 beats a minute'
 	} as Record<number, string>,
-	start: 'Start counting',
-	stop: 'Stop the clock',
-	left: (seconds: number) => `${seconds} s left`,
-	done: 'Time is up. How many beats did you count?',
 	noScript: 'Use any clock with seconds.',
 	beats: 'Beats that you counted',
 	beatsHint: 'If you know your pulse from a device, pick 60 seconds and type it.',

@@ -1,2 +1,0 @@
-// It keeps time, which needs script.
-export const csr = true;
