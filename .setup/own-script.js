@@ -75,12 +75,20 @@ async function bundled(entry, config, others) {
 		}
 	});
 	if (!('output' in result)) throw new Error('one bundle was expected');
-	return result.output.filter((file) => file.type === 'chunk');
+	const chunks = result.output.filter((file) => file.type === 'chunk');
+	if (chunks.length < result.output.length) throw new Error(`${entry} brings more than scripts`);
+	return chunks;
 }
 
-/** @type {import('vite').Plugin} */
+const NO_STYLE = '\0no-style';
+
+/**
+ * They come with the page. A style that is empty would still be asked for, by a name that is nowhere.
+ * @type {import('vite').Plugin}
+ */
 const withoutStyles = {
 	name: 'without-styles',
 	enforce: 'pre',
-	load: (id) => (/[?&]type=style\b|\.css$/.test(id) ? '' : null)
+	resolveId: (id) => (/[?&]type=style\b|\.css$/.test(id) ? NO_STYLE : null),
+	load: (id) => (id === NO_STYLE ? '' : null)
 };

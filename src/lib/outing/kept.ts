@@ -63,6 +63,8 @@ export interface KeptForRunner<Phase> {
 	/** From the care team: the only number that stands with pulse off. */
 	readonly careTeamLimitBpm: number | null;
 	readonly speedUnit: SpeedUnit;
+	/** Of a pace outdoors; not there in what was kept by an older app. */
+	readonly paceUnit?: 'min/km' | 'min/mile';
 	readonly phases: readonly Phase[];
 	/** For phases that have a target of their own, by kind and target. */
 	readonly narrower: readonly Narrower<Phase>[];

@@ -1,16 +1,15 @@
 import type { SpeedAdvice } from '$lib/guidance/speed-advice.ts';
 import {
 	kmPerHourFromMetresPerMinute,
-	milesPerHourFromMetresPerMinute,
-	minutesPerKm,
-	minutesPerMile
+	milesPerHourFromMetresPerMinute
 } from '$lib/physiology/units.ts';
 import { minutesAndSeconds } from '$words/dates.ts';
 import { decimal } from '$words/numbers.ts';
+import { paceOf, type PaceUnit } from './pace-of.ts';
 
 export interface Units {
 	readonly speed: 'km/h' | 'mph';
-	readonly pace: 'min/km' | 'min/mile';
+	readonly pace: PaceUnit;
 }
 
 interface Shown {
@@ -50,7 +49,7 @@ export type SpeedView =
 
 export function speedView(speed: SpeedAdvice, units: Units): SpeedView {
 	const show = (metresPerMinute: number) => decimal(inUnit(metresPerMinute, units), 1);
-	const pace = (metresPerMinute: number) => paceOf(metresPerMinute, units);
+	const pace = (metresPerMinute: number) => paceOf(metresPerMinute, units.pace);
 	const unit = units.speed;
 	const paceUnit = units.pace;
 	switch (speed.kind) {
@@ -108,10 +107,3 @@ const inUnit = (metresPerMinute: number, { speed }: Units) =>
 	speed === 'km/h'
 		? kmPerHourFromMetresPerMinute(metresPerMinute)
 		: milesPerHourFromMetresPerMinute(metresPerMinute);
-
-const paceOf = (metresPerMinute: number, { pace }: Units) =>
-	minutesAndSeconds(
-		Math.round(
-			60 * (pace === 'min/km' ? minutesPerKm(metresPerMinute) : minutesPerMile(metresPerMinute))
-		)
-	);

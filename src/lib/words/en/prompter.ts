@@ -96,6 +96,11 @@ export const prompter = {
 		target: 'Every run is comfortable: you can talk all through it.',
 		place: 'Where are you?',
 		places: { outdoors: 'Outdoors', treadmill: 'On a treadmill' },
+		shows: 'How fast, shown as',
+		showsAs: {
+			pace: (unit: string) => `Pace (${unit})`,
+			speed: (unit: string) => `Speed (${unit})`
+		},
 		missing: 'Say where you are.',
 		cautions: [
 			'Find the stop button first. Clip the safety cord to your clothes and try it once.',

@@ -60,6 +60,7 @@ export const GET: RequestHandler = async (event) => {
 			pulse.kind === 'on' ? { restingBpm: pulse.restingBpm, maximumBpm: pulse.maximumBpm } : null,
 		careTeamLimitBpm: pulse.careTeamLimit,
 		speedUnit: unitsOf(settings).speed,
+		paceUnit: unitsOf(settings).pace,
 		phases: [...guidance.phases, ...guidance.others].map((phase) =>
 			phaseView(phase, setView(phase, set, timeZone), unitsOf(settings))
 		),
