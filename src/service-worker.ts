@@ -21,6 +21,8 @@ const PAGES = [
 	'/prompter',
 	'/offline'
 ];
+/** Where the installed app opens. It is not kept, for it says where somebody stands. */
+const START = '/';
 /** A network that takes longer is as good as none, where something is kept. Our own choice. */
 const PATIENCE_MS = 4000;
 const ASSETS = new Set(build);
@@ -70,9 +72,12 @@ async function asset(request: Request): Promise<Response> {
 
 /** The network first, so that a result is never an old one; without a network what was kept. */
 async function page(request: Request, path: string): Promise<Response> {
-	const isKept = request.method === 'GET' && PAGES.includes(path);
+	const isRead = request.method === 'GET';
+	const isKept = isRead && PAGES.includes(path);
+	// Whoever opens the app in a park is led on to what works there, and does not wait for a page.
+	const isWaitedFor = !isKept && !(isRead && path === START);
 	try {
-		const answer = await (isKept ? inTime(fetch(request)) : fetch(request));
+		const answer = await (isWaitedFor ? fetch(request) : inTime(fetch(request)));
 		// A server in trouble must not stand between somebody and the numbers to call.
 		return answer.status >= 500 && isKept ? ((await caches.match(path)) ?? answer) : answer;
 	} catch {

@@ -95,22 +95,55 @@ test('a phone that was never here with a network says what it needs, and shows t
 	await expect(heading(page)).toHaveText('Signs to stop');
 });
 
-test('a result that ends in mid-outing leads to the walk that cools down, without a number', async ({
+test('the installed app, opened without a network, leads to the outings and the signs that are kept', async ({
+	page,
+	phone,
+	context
+}) => {
+	await phone.screen();
+	await page.goto('/prompter');
+	await expect(heading(page)).toHaveText('Which outing?');
+	await worker(page);
+	const manifest = await page.evaluate(() =>
+		fetch('/manifest.webmanifest').then((it) => it.json())
+	);
+	const { start_url: startUrl } = manifest as { start_url: string };
+	await context.setOffline(true);
+	for (const [link, title] of [
+		['Your outings, in the prompter', 'Which outing?'],
+		['Signs to stop', 'Signs to stop'],
+		['The urgent signs, before anything else', 'Do you have any of these right now?']
+	] as const) {
+		await page.goto(startUrl);
+		await expect(heading(page)).toHaveText('No network right now');
+		await page.getByRole('main').getByRole('link', { name: link }).click();
+		await expect(heading(page)).toHaveText(title);
+	}
+});
+
+test('a grant that ends in mid-outing leads to the walk that cools down, without a number', async ({
 	page,
 	phone,
 	context
 }) => {
 	await phone.screen();
 	await phone.measureResting(68, new Date().toISOString().slice(0, 10));
-	await context.route('**/prompter/kept', async (route) => {
-		const answer = await route.fetch();
-		const kept = (await answer.json()) as { servedAt: number; grantEndsAt: number };
-		await route.fulfill({ json: { ...kept, grantEndsAt: kept.servedAt + 430_000 } });
-	});
-	await start(page);
-	// What is asked of a network that is gone must not be answered by the test.
-	await context.route('**/prompter/kept', (route) => route.abort());
+	const given = page.waitForResponse('**/prompter/kept');
+	await open(page);
+	await expect(heading(page)).toHaveText('Which outing?');
+	await worker(page);
+	const { servedAt, grantEndsAt } = (await (await given).json()) as Record<string, number>;
+	expect(grantEndsAt).toBe(Number(servedAt) + 14 * DAY_MS);
 	await context.setOffline(true);
+	// The phone heard of nobody for all but seven minutes of its fourteen days.
+	await page.clock.pauseAt(Number(grantEndsAt) - 430_000);
+	await page.goto('/prompter');
+	await ready(page);
+	await take(page);
+	await answerDay(page);
+	await page.getByLabel('Outdoors').check();
+	await button(page, 'Start').click();
+	await expect(heading(page)).toHaveText('Warm-up walk');
 	await page.clock.runFor(421_000);
 	await expect(heading(page)).toHaveText('Steady run');
 	await expect(page.getByText('beats a minute')).toBeVisible();

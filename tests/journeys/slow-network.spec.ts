@@ -40,7 +40,9 @@ test('what is kept is shown after four seconds of a slow network, not before', a
 	for (const [path, text] of [
 		['/prompter', 'Which outing?'],
 		['/safety', 'Signs to stop'],
-		['/screening', 'Do you have any of these right now?']
+		['/screening', 'Do you have any of these right now?'],
+		// Where the installed app opens: not kept, and led on from to what is.
+		['/', 'No network right now']
 	] as const) {
 		const began = performance.now();
 		await page.goto(way.url + path);
@@ -49,7 +51,7 @@ test('what is kept is shown after four seconds of a slow network, not before', a
 		expect(performance.now() - began, path).toBeGreaterThan(PATIENCE_MS - 100);
 	}
 	expect(way.asked, 'the network is asked first').toEqual(
-		expect.arrayContaining(['/prompter', '/safety', '/screening'])
+		expect.arrayContaining(['/prompter', '/safety', '/screening', '/'])
 	);
 });
 
