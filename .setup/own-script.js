@@ -62,7 +62,7 @@ async function bundled(entry, config, others) {
 		publicDir: false,
 		logLevel: 'warn',
 		plugins: [
-			withoutStyles,
+			scriptsAlone,
 			svelte({ configFile: false, compilerOptions: { runes: true } }),
 			others
 		],
@@ -81,14 +81,19 @@ async function bundled(entry, config, others) {
 }
 
 const NO_STYLE = '\0no-style';
+const BEFORE_IMPORTS = '\0vite/preload-helper.js';
 
 /**
- * They come with the page. A style that is empty would still be asked for, by a name that is nowhere.
+ * Styles come with the page. One that is empty would still be asked for, by a name that is nowhere;
+ * and what asks for styles before an import weighs and has nothing to do.
  * @type {import('vite').Plugin}
  */
-const withoutStyles = {
-	name: 'without-styles',
+const scriptsAlone = {
+	name: 'scripts-alone',
 	enforce: 'pre',
 	resolveId: (id) => (/[?&]type=style\b|\.css$/.test(id) ? NO_STYLE : null),
-	load: (id) => (id === NO_STYLE ? '' : null)
+	load(id) {
+		if (id === BEFORE_IMPORTS) return 'export const __vitePreload = (load) => load();';
+		return id === NO_STYLE ? '' : null;
+	}
 };

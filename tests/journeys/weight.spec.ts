@@ -24,7 +24,7 @@ const SCRIPT_WITH_CHART = 128_000;
  * From opening the page to the end of an outing, with all that is fetched on the way: it keeps time,
  * sounds, speaks and writes down what was done, all without a network.
  */
-const SCRIPT_OF_OUTING = 52_000;
+const SCRIPT_OF_OUTING = 53_000;
 const SCRIPT_OF_OUTING_WITH_PULSE = 60_000;
 /** A pulse is measured by script: fetched on its own, and only by whoever asks for it. */
 const SCRIPT_WITH_PULSE = 63_000;

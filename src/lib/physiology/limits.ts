@@ -1,3 +1,5 @@
+import { pulseLimit } from './pulse-limit.ts';
+
 /** A closed range and the reason for its edges. */
 export interface Range {
 	readonly low: number;
@@ -35,11 +37,7 @@ export const limits = {
 		plausible: { low: 20, high: 200, why: 'the largest maximum less the smallest resting pulse' },
 		valid: { low: 60, high: 170, why: 'under 60 bands are narrower than their own error' }
 	},
-	pulseBpm: {
-		unit: 'bpm',
-		plausible: { low: 25, high: 230, why: 'outside this a sensor has lost the heart' },
-		valid: null
-	},
+	pulseBpm: pulseLimit,
 	heightCentimetres: {
 		unit: 'cm',
 		plausible: { low: 100, high: 230, why: 'adults outside this are rarer than typing mistakes' },

@@ -1,4 +1,4 @@
-import { withinPlausible } from '../physiology/limits.ts';
+import { isPlausiblePulse } from '../physiology/pulse-limit.ts';
 import type { SensorContact } from './heart-rate-measurement.ts';
 import { median } from './median.ts';
 
@@ -44,7 +44,7 @@ export function pulseNow(readings: readonly PulseReading[], nowMs: number): Puls
 	if (nowMs - newest.atMs > SILENT_AFTER_MS) return none('silent');
 	const pulses = unbroken(readings)
 		.filter(({ atMs }) => newest.atMs - atMs <= WINDOW_MS)
-		.flatMap(({ bpm }) => (bpm !== null && withinPlausible('pulseBpm', bpm) ? [bpm] : []));
+		.flatMap(({ bpm }) => (bpm !== null && isPlausiblePulse(bpm) ? [bpm] : []));
 	if (pulses.length < READINGS_NEEDED) return none('settling');
 	const middle = median(pulses);
 	const near = pulses.filter((bpm) => Math.abs(bpm - middle) <= NEAR_BPM);

@@ -1,4 +1,4 @@
-import { withinPlausible } from '../physiology/limits.ts';
+import { isPlausiblePulse } from '../physiology/pulse-limit.ts';
 import { median } from './median.ts';
 
 /** A pulse tapped along with, or what is still missing. */
@@ -48,7 +48,7 @@ export function tappedPulse(tapsMs: readonly number[]): TappedPulse {
 	if (all.length - kept.length > SLIPS_ALLOWED * all.length) return { kind: 'uneven' };
 	const mean = kept.reduce((total, ms) => total + ms, 0) / kept.length;
 	const bpm = 60_000 / mean;
-	if (!withinPlausible('pulseBpm', bpm)) return { kind: 'not-believed' };
+	if (!isPlausiblePulse(bpm)) return { kind: 'not-believed' };
 	const squares = kept.reduce((total, ms) => total + (ms - mean) ** 2, 0);
 	const standardError = Math.sqrt(squares / (kept.length - 1) / kept.length);
 	return { kind: 'tapped', bpm, spreadBpm: (bpm * standardError) / mean, beats: taps.length };

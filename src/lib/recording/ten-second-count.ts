@@ -1,5 +1,5 @@
 import { countDelayError, SITTING_AFTER_EFFORT } from '../physiology/count-delay.ts';
-import { withinPlausible } from '../physiology/limits.ts';
+import { isPlausiblePulse } from '../physiology/pulse-limit.ts';
 import {
 	pulseFromCount,
 	largestPulseCountSpread,
@@ -38,7 +38,7 @@ export type CountedPulse =
 export function tenSecondCount(beats: number): CountedPulse {
 	if (!Number.isInteger(beats) || beats < 0) return { kind: 'not-whole' };
 	const bpm = pulseFromCount(beats, COUNT_SECONDS);
-	if (!withinPlausible('pulseBpm', bpm)) return { kind: 'not-believed' };
+	if (!isPlausiblePulse(bpm)) return { kind: 'not-believed' };
 	return {
 		kind: 'counted',
 		bpm,

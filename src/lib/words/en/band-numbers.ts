@@ -21,7 +21,6 @@ export const speedTexts = {
 	paceFrom: (slow: string, unit: string) => `outdoors, begin at ${slow} ${unit}`,
 	paceOne: (slow: string, unit: string) => `outdoors ${slow} ${unit}`,
 	paceLabel: 'pace',
-	paceRange: (slow: string, fast: string, unit: string) => `${slow}–${fast} ${unit}`,
 	paceBegin: (slow: string, unit: string) => `begin at ${slow} ${unit}`,
 	spread: (by: string, unit: string) => `give or take ${by} ${unit}`,
 	incline: (percent: string, speed: string, unit: string) =>
