@@ -3,6 +3,10 @@ import type { Handle } from '@sveltejs/kit';
 import { LANGUAGE } from '$words/locale.ts';
 import { readingPages } from './reading-pages.ts';
 
+/**
+ * A browser may keep a whole page in memory and show it again by its back button, although the server
+ * said that it must not be stored. What it says may have ended since: this asks for it again.
+ */
 const SEEN_AGAIN = `<script src="${base}/seen-again.js" defer></script>`;
 
 /**

@@ -16,7 +16,7 @@ const SCRIPT = 60_000;
 /** It also looks whether an outing on this phone was not sent, and leads to help. */
 const SCRIPT_OF_ACCOUNT = 62_500;
 /** Until an outing is taken: what is kept here, and what was written down and not sent. */
-const SCRIPT_OF_PROMPTER = 32_000;
+const SCRIPT_OF_PROMPTER = 33_500;
 /** The bands are drawn by hand and by script; never the first page that somebody sees. */
 const SCRIPT_OF_BANDS = 70_000;
 const SCRIPT_WITH_CHART = 128_000;

@@ -10,7 +10,6 @@ export const prompter = {
 	couldNotLoad: 'A part of this page did not arrive. Load it again with a network.',
 	noStore:
 		'This browser keeps nothing on this phone, so an outing could get lost. A private window does that. Open this page in another window or browser.',
-	noScript: 'The prompter keeps time, so it needs script. Your card has the same lines on paper.',
 	day: {
 		title: 'Before you start',
 		hint: 'Three questions for today. If you are not well or have a new sign, this phone stays closed until tomorrow. What you said is not kept.',
@@ -132,28 +131,7 @@ export const prompter = {
 			'Keep this page open and the screen on: with the screen locked most phones stop voice and vibration. The clock is still right when you look again.',
 		start: 'Start'
 	},
-	lacks: {
-		title: 'What browsers can and cannot do',
-		here: 'This browser does not have:',
-		none: 'This browser has all that the prompter uses.',
-		of: {
-			'screen-on':
-				'A way to keep the screen on. Touch it now and then, or set the phone to stay on.',
-			sound: 'Tones. Voice, vibration and the flash are left.',
-			voice: 'A voice. Tones, vibration and the flash are left.',
-			vibration: 'Vibration. Tones, voice and the flash are left.',
-			strap: 'A way to a chest strap. You can tap along with your pulse, or count it.'
-		},
-		elsewhere: 'As far as we know, and not tried on every phone:',
-		// Sources of these four: README, "What browsers lack".
-		browsers: [
-			'With the screen locked, Android mostly plays the track of tones on. An iPhone may stop it, most of all from the home screen. Voice stops on most phones, and vibration on all.',
-			'iPhones and iPads have no vibration in any browser, and Firefox has none anywhere. Chrome and Edge have it on Android.',
-			'The screen is kept on by Chrome and Edge from 2020 on, Safari from 16.4, Firefox from 126. An app on the home screen of an iPhone needs iOS 18.4. Saving power can turn that off.'
-		],
-		straps:
-			'A chest strap works in Chrome, Edge and Opera on Android and on most computers. Safari and Firefox have no way to one, and no browser on an iPhone or iPad has.'
-	},
+	lacksTitle: 'What browsers can and cannot do',
 	run: {
 		of: (place: number, of: number) => `part ${place} of ${of}`,
 		left: (time: string) => `${time} left`,
@@ -277,3 +255,7 @@ export const prompter = {
 	begins: (name: string, seconds: number) =>
 		seconds < 120 ? `${name}, ${seconds} seconds.` : `${name}, ${Math.round(seconds / 60)} minutes.`
 };
+
+/** Where there is no script to bring it. */
+export const withoutScript =
+	'The prompter keeps time, so it needs script. Your card has the same lines on paper.';
