@@ -16,7 +16,7 @@ const SCRIPT = 60_000;
 /** It also looks whether an outing on this phone was not sent, and leads to help. */
 const SCRIPT_OF_ACCOUNT = 63_000;
 /** Until an outing is taken: what is kept here, and what was written down and not sent. */
-const SCRIPT_OF_PROMPTER = 33_500;
+const SCRIPT_OF_PROMPTER = 34_000;
 /** The bands are drawn by hand and by script; never the first page that somebody sees. */
 const SCRIPT_OF_BANDS = 70_000;
 const SCRIPT_WITH_CHART = 128_000;
@@ -24,8 +24,8 @@ const SCRIPT_WITH_CHART = 128_000;
  * From opening the page to the end of an outing, with all that is fetched on the way: it keeps time,
  * sounds, speaks and writes down what was done, all without a network.
  */
-const SCRIPT_OF_OUTING = 53_000;
-const SCRIPT_OF_OUTING_WITH_PULSE = 60_000;
+const SCRIPT_OF_OUTING = 54_000;
+const SCRIPT_OF_OUTING_WITH_PULSE = 61_000;
 /** A pulse is measured by script: fetched on its own, and only by whoever asks for it. */
 const SCRIPT_WITH_PULSE = 63_000;
 /** An outing is built by script, and the expected pulse is worked out beside it as a hand drags. */
