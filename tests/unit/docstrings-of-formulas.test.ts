@@ -9,7 +9,7 @@ const texts = import.meta.glob<string>('../../src/lib/physiology/*.ts', {
 	eager: true
 });
 const files = Object.entries(texts)
-	.filter(([path]) => !/\/(sources|formulas|limits)\.ts$/.test(path))
+	.filter(([path]) => !/\/(sources|formulas|limits|pulse-limit)\.ts$/.test(path))
 	.map(([, text]) => text);
 
 /** Look-ups and refusals, which compute nothing that a reader could check by hand. */
