@@ -14,7 +14,7 @@ import { leadsTo } from './walk.ts';
 const ASKING_AGAIN = 500;
 const SCRIPT = 60_000;
 /** It also looks whether an outing on this phone was not sent, and leads to help. */
-const SCRIPT_OF_ACCOUNT = 63_000;
+const SCRIPT_OF_ACCOUNT = 64_500;
 /** Until an outing is taken: what is kept here, and what was written down and not sent. */
 const SCRIPT_OF_PROMPTER = 34_000;
 /** The bands are drawn by hand and by script; never the first page that somebody sees. */

@@ -164,7 +164,8 @@ export const prompter = {
 			'The clock of this phone was set back, so no numbers can be shown. Please walk to cool down.',
 		wrong: 'Something feels wrong',
 		hot: 'It is hot: walk in the shade, and drink when you are thirsty.',
-		speed: (speed: number, unit: string) => `${decimal(speed, 1)} ${unit}`
+		speed: (speed: number, unit: string) => `${decimal(speed, 1)} ${unit}`,
+		pace: (time: string, unit: string) => `${time} ${unit}`
 	},
 	leap: {
 		title: 'Did you go on?',
