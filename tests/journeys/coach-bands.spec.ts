@@ -242,10 +242,8 @@ test('a coach confirms advice, sees never why, and is named to the runner', asyn
 	});
 	await page.goto(lantern.bandsOf('Tobias'));
 	const advice = part(page, 'Advice');
-	await expect(advice).toContainText(
-		'A qualified exercise professional. Walking and easy running.'
-	);
-	await expect(advice).not.toContainText('45');
+	await expect(advice).toContainText('Walking and easy running.');
+	await expect(advice).not.toContainText(/45|professional/i);
 	await expect(advice).toContainText('confirmed by Odile Marr, Run leader, level 2');
 	await advice.getByRole('button', { name: 'Confirm this advice' }).click();
 	await expect(advice.getByText(/^Confirmed by Odile Marr/)).toBeVisible();

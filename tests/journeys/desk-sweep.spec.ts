@@ -73,7 +73,8 @@ const forbidden: readonly RegExp[] = [
 	/\bread(y|iness)\b/i,
 	/years old|\bage\b|\bborn\b/i,
 	/medicin|beta.?block|tablet for|blood pressure|diabet|insulin|asthma|pregnan/i,
-	/\b(ankles?|shin|ill today|illness)\b/i
+	/\b(ankles?|shin|ill today|illness)\b/i,
+	/midwife|physiotherap|pharmac|professional|\bnurses?\b/i
 ];
 const wordIn = (text: string) =>
 	forbidden.map((pattern) => pattern.exec(text)).find((hit) => hit !== null) ?? null;
@@ -298,9 +299,19 @@ async function everybody(house: House, stranger: () => Promise<APIRequestContext
 	const phoneOf = (name: string) => lantern.runners.get(name)?.phone ?? begun;
 
 	const said = { role: 'doctor', covers: 'R-SIGN-ANKLES', scope: 'all', limitBpm: LIMIT };
-	await phoneOf('Noor').lead('/screening/advice?/record', { ...said, givenOn: today });
-	const advice = rowsOf(house, 'advice').map(({ id }) => String(id));
-	for (const id of advice) await coach.send(`${lantern.bandsOf('Noor')}?/confirm`, { advice: id });
+	const byMidwife = { role: 'midwife', covers: 'R-AGE-45', scope: 'walk', limitBpm: '' };
+	for (const [name, words] of [
+		['Noor', said],
+		['Tobias', byMidwife]
+	] as const) {
+		const known = rowsOf(house, 'advice').map(({ id }) => id);
+		await phoneOf(name).lead('/screening/advice?/record', { ...words, givenOn: today });
+		const added = rowsOf(house, 'advice').filter(({ id }) => !known.includes(id));
+		expect(added, name).toHaveLength(1);
+		const path = `${lantern.bandsOf(name)}?/confirm`;
+		await coach.send(path, { advice: String(added[0]?.id) });
+	}
+	expect(rowsOf(house, 'advice_confirmation')).toHaveLength(2);
 	await didAnOuting(phoneOf('Pia'), { more: [{ kind: 'pain', level: 'new', where: 'shin' }] });
 	await phoneOf('Emma').lead('/screening?/answer', { urgent: 'chest' });
 	await phoneOf('Mei').send('/screening/change', { sure: 'yes' });

@@ -1,5 +1,5 @@
 import type { Kysely } from 'kysely';
-import type { AdviceRole, AdviceScope, LocalDate } from '../screening/types.ts';
+import type { AdviceScope, LocalDate } from '../screening/types.ts';
 import * as advice from './advice.ts';
 import * as audit from './audit.ts';
 import type { Coach } from './coaches.ts';
@@ -18,11 +18,13 @@ export interface Confirmation {
 	readonly confirmedAt: number;
 }
 
-/** What a coach may see of an advice: never which reasons it covers, and no limit in beats. */
+/**
+ * What a coach may see of an advice: never which reasons it covers, no limit in beats, and not who
+ * gave it. Each profession covers few kinds of reason (a midwife a pregnancy), so it would tell why.
+ */
 export interface SeenAdvice {
 	readonly id: string;
 	readonly givenOn: LocalDate;
-	readonly role: AdviceRole;
 	readonly scope: AdviceScope;
 	readonly confirmedBy: readonly Confirmation[];
 }
@@ -46,10 +48,9 @@ export async function list(
 		.execute();
 	// One that cannot be read closes the runner's result, and the page looks like any other not-today.
 	const held = await advice.list(database, vault, runnerId, passOver);
-	return held.map(({ id, givenOn, role, scope }) => ({
+	return held.map(({ id, givenOn, scope }) => ({
 		id,
 		givenOn,
-		role,
 		scope,
 		confirmedBy: confirmed.map(confirmationOf).filter(({ adviceId }) => adviceId === id)
 	}));

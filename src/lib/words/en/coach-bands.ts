@@ -166,9 +166,9 @@ export const coachBands = {
 
 	advice: {
 		title: 'Advice',
-		lead: 'What this runner wrote down of a doctor or another professional. You see when, who and how far, and never why.',
+		lead: 'What this runner was told by somebody who may advise them. You see when, and how far. You never see why, or who said it.',
 		none: 'No advice is written down. Runners write it down themselves, from their result page.',
-		row: (date: string, role: string, scope: string) => `${date}: ${role}. ${scope}.`,
+		row: (date: string, scope: string) => `${date}: ${scope}.`,
 		what: 'You can confirm that this advice was given, if you know it: you saw a letter, or you gave it yourself. It changes nothing about what they may do.',
 		named: (name: string, qualification: string) =>
 			`The runner will read: confirmed by ${name}, ${qualification}.`,

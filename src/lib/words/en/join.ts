@@ -10,7 +10,7 @@ const sees = [
 	'Where pulse is on, what your pulse is expected to do in an outing, and how much air you use at most, as far as it is known.',
 	'At which outing of a programme you stand, and who set that.',
 	'Until when you are settling in, how long your runs may be in the weeks after it, and the last day of your result.',
-	'If you write down advice: its day, what kind of professional gave it, and what it allows. Not what it is about.',
+	'If you write down advice: its day and what it allows. Not what it is about, and not who gave it.',
 	'When you say that a band feels wrong, and the days on which you were there or did the group’s outing with your phone.',
 	'Your emergency contact, if you give one, and only while an outing is on.'
 ];

@@ -1,11 +1,10 @@
 import { localDate } from '$lib/screening/calendar.ts';
-import type { AdviceRole, AdviceScope, LocalDate } from '$lib/screening/types.ts';
+import type { AdviceScope, LocalDate } from '$lib/screening/types.ts';
 
-/** An advice as a coach may read it. */
+/** An advice as a coach may read it: never why, nor who gave it. */
 export interface AdviceView {
 	readonly id: string;
 	readonly givenOn: LocalDate;
-	readonly role: AdviceRole;
 	readonly scope: AdviceScope;
 	readonly confirmedBy: readonly {
 		readonly coachName: string;
@@ -23,13 +22,12 @@ interface Seen extends Omit<AdviceView, 'confirmedBy'> {
 }
 
 export function adviceView(
-	{ id, givenOn, role, scope, confirmedBy }: Seen,
+	{ id, givenOn, scope, confirmedBy }: Seen,
 	timeZone: string
 ): AdviceView {
 	return {
 		id,
 		givenOn,
-		role,
 		scope,
 		confirmedBy: confirmedBy.map(({ coachName, qualification, confirmedAt }) => ({
 			coachName,
