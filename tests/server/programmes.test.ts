@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { Coach } from '$lib/server/coaches.ts';
+import * as groups from '$lib/server/groups.ts';
 import { placeOf } from '$lib/server/member-place.ts';
 import * as memberSteps from '$lib/server/member-steps.ts';
+import * as memberships from '$lib/server/memberships.ts';
 import * as plannedOutings from '$lib/server/planned-outings.ts';
 import * as programmes from '$lib/server/programmes.ts';
-import { join, makeCoach, makeGroup, makeHelper } from './coached-group.ts';
+import * as roster from '$lib/server/roster.ts';
+import { join, makeCoach, makeGroup, makeHelper, nameAlone } from './coached-group.ts';
 import { DATABASES, inHouse, NOW } from './in-house.ts';
 import { plainWishes, unevenRuns } from './sample-outing.ts';
 
@@ -189,6 +192,60 @@ describe.each(DATABASES)('the programme of a group on %s', (type) => {
 		expect(await memberSteps.changesOfRunner(here.database, runnerId)).toEqual(
 			history.toReversed()
 		);
+	});
+
+	it('keeps the place of a runner who stops sharing from the desk, until they share again', async () => {
+		const at = await led();
+		const { coach, groupId } = at;
+		const { coachId } = coach;
+		const { runnerId, memberId } = await join(here, groupId);
+		const alone = await nameAlone(here, groupId, 'Gwen');
+		await make(at);
+		const set = (outingsAhead: number, id = memberId) =>
+			memberSteps.set(here.database, coach, groupId, { memberId: id, outingsAhead }, NOW);
+		expect(await set(1)).toBe('set');
+		expect(await set(1, alone)).toBe('set');
+		const group = (await groups.ofCoach(here.database, coachId, groupId)) ?? expect.fail('none');
+		const reader = { coach, group };
+		const desk = async () => {
+			const look = (id: string) => placeOf(here.database, coachId, groupId, id, '2026-11-25');
+			const rows = await roster.of(here.database, here.vault, reader, NOW);
+			const row = rows.find((one) => one.memberId === memberId);
+			return {
+				place: (await look(memberId))?.outingsAheadSet ?? null,
+				ofNameAlone: (await look(alone))?.outingsAheadSet ?? null,
+				steps: (await memberSteps.list(here.database, coachId, groupId)).map((one) => one.memberId),
+				history: await memberSteps.history(here.database, coachId, groupId, memberId),
+				next: row?.nextOuting?.outingsAhead ?? null,
+				found: (await roster.find(here.database, here.vault, reader, memberId, NOW))?.nextOuting
+			};
+		};
+		const before = await desk();
+		expect(before).toMatchObject({ place: 1, ofNameAlone: 1, next: 1 });
+		expect(before.steps.toSorted()).toEqual([memberId, alone].toSorted());
+		expect(before.history).toHaveLength(1);
+
+		await memberships.share(here.database, runnerId, memberId, false, NOW);
+		expect(await desk()).toEqual({
+			place: null,
+			ofNameAlone: 1,
+			steps: [alone],
+			history: [],
+			next: null,
+			found: null
+		});
+		expect(await set(-1)).toBe('not-found');
+		// It stays the runner's own.
+		expect(await memberSteps.ofRunner(here.database, runnerId)).toMatchObject([
+			{ outingsAhead: 1 }
+		]);
+
+		await memberships.share(here.database, runnerId, memberId, true, NOW);
+		const after = await desk();
+		expect({ ...after, steps: after.steps.toSorted() }).toEqual({
+			...before,
+			steps: before.steps.toSorted()
+		});
 	});
 
 	it('tells whoever changes a step second, and keeps nothing of theirs', async () => {

@@ -2,8 +2,10 @@ import type { Kysely } from 'kysely';
 import type { LocalDate } from '../screening/types.ts';
 import type { Database } from './database/tables.ts';
 import * as memberSteps from './member-steps.ts';
+import * as members from './members.ts';
 import { nextDay, ownNext, type NumberedOuting, type OwnNext } from './next-outings.ts';
 import { outingOf } from './outing-shape.ts';
+import { sharesPlace } from './shares-place.ts';
 
 /** Where a member stands in the programme of their group, and where they could. */
 export interface MemberPlace {
@@ -20,7 +22,8 @@ export interface MemberPlace {
 }
 
 /**
- * Null where the group has no programme with an outing to come, and for who is not a coach of it.
+ * Null where the group has no programme with an outing to come, for who is not a coach of it, and of a
+ * runner who does not share.
  *
  * @param today the date where the group is
  * @throws Unreadable
@@ -32,6 +35,8 @@ export async function placeOf(
 	memberId: string,
 	today: LocalDate
 ): Promise<MemberPlace | null> {
+	const member = await members.find(database, coachId, groupId, memberId);
+	if (member === null || !sharesPlace(member)) return null;
 	const day = await nextDay(database, coachId, groupId, today, 'of-programme');
 	if (day === null || day.number === null || day.programmeId === null) return null;
 	const history = await memberSteps.history(database, coachId, groupId, memberId);

@@ -5,6 +5,7 @@ import type { Coach } from './coaches.ts';
 import type { Database } from './database/tables.ts';
 import * as groups from './groups.ts';
 import * as members from './members.ts';
+import { isPlaceShared, sharesPlace } from './shares-place.ts';
 
 /** Where a member stands in the group's programme. */
 export interface MemberStep {
@@ -18,7 +19,10 @@ export interface MemberStep {
 /** As long as the longest programme: 20 weeks of 4 outings. */
 export const FARTHEST_STEP = 80;
 
-/** Only those who stand elsewhere than the group; empty for who is not a coach of it. */
+/**
+ * Only those who stand elsewhere than the group; empty for who is not a coach of it. Of a runner who
+ * does not share it is not the coach's to know.
+ */
 export async function list(
 	database: Kysely<Database>,
 	coachId: string,
@@ -28,9 +32,11 @@ export async function list(
 		.selectFrom('member_step')
 		.innerJoin('programme', 'programme.id', 'member_step.programme_id')
 		.innerJoin('group_coach', 'group_coach.group_id', 'programme.group_id')
+		.innerJoin('member', 'member.id', 'member_step.member_id')
 		.where('group_coach.coach_id', '=', coachId)
 		.where('programme.group_id', '=', groupId)
 		.where('programme.ended_at', 'is', null)
+		.where(isPlaceShared)
 		.selectAll('member_step')
 		.execute();
 	return rows.map(stepOf);
@@ -52,7 +58,7 @@ export async function ofRunner(
 	return rows.map(stepOf);
 }
 
-/** Every change of a member's step in the programme that the group follows, newest first. */
+/** Every change of a member's step in the programme that the group follows, newest first; as `list`. */
 export async function history(
 	database: Kysely<Database>,
 	coachId: string,
@@ -63,10 +69,12 @@ export async function history(
 		.selectFrom('member_step_change')
 		.innerJoin('programme', 'programme.id', 'member_step_change.programme_id')
 		.innerJoin('group_coach', 'group_coach.group_id', 'programme.group_id')
+		.innerJoin('member', 'member.id', 'member_step_change.member_id')
 		.where('group_coach.coach_id', '=', coachId)
 		.where('programme.group_id', '=', groupId)
 		.where('programme.ended_at', 'is', null)
 		.where('member_step_change.member_id', '=', memberId)
+		.where(isPlaceShared)
 		.selectAll('member_step_change')
 		.orderBy('set_at', 'desc')
 		.execute();
@@ -98,7 +106,7 @@ export interface SeenStep {
 
 /**
  * Puts a member at another place of the programme than the group; zero puts them back. Whoever leads
- * may. The runner finds it in their own list of what happened.
+ * may, as long as the runner shares. The runner finds it in their own list of what happened.
  * @param words.seen where they stood when the coach looked; left out, wherever they stand
  * @throws RangeError for what is no whole number of outings of a programme
  */
@@ -121,7 +129,7 @@ export async function set(
 			.where('group_id', '=', groupId)
 			.where('ended_at', 'is', null)
 			.executeTakeFirst();
-		if (member === null || programme === undefined) return 'not-found';
+		if (member === null || programme === undefined || !sharesPlace(member)) return 'not-found';
 		const at = { programme_id: programme.id, member_id: memberId };
 		const changes = await changesAt(step, at);
 		if (seen !== undefined) {

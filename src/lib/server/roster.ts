@@ -9,6 +9,7 @@ import * as groupDays from './group-days.ts';
 import * as members from './members.ts';
 import * as nextOutings from './next-outings.ts';
 import * as readings from './readings.ts';
+import { sharesPlace } from './shares-place.ts';
 import { standings } from './standing.ts';
 import type { Vault } from './vault.ts';
 import * as walks from './walks.ts';
@@ -21,7 +22,7 @@ export interface RosterRow {
 	readonly joinedOn: LocalDate | null;
 	readonly state: RosterState;
 	readonly next: NextStep;
-	/** The group's next outing at the runner's own step; null where none is planned. */
+	/** The group's next outing at the runner's own step; null where none is planned or shared. */
 	readonly nextOuting: NextOuting | null;
 	readonly isHereToday: boolean;
 	/** The last day on which they were there or did the group's outing, or null. */
@@ -86,8 +87,8 @@ async function look(
 	const lastByPhone = await groupDays.lastByMember(database, coach.coachId, group.id);
 	const nextOf = await nextOutings.ofMembers(database, coach.coachId, group.id, today);
 	return present.map((member) => {
-		const own = nextOf(member.id);
 		const [runnerId] = sharedRunner(member);
+		const own = sharesPlace(member) ? nextOf(member.id) : null;
 		const state: RosterState =
 			runnerId === undefined
 				? { open: false, word: member.runnerId === null ? 'not-joined' : 'not-shared' }

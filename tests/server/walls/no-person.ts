@@ -147,6 +147,8 @@ export const noPerson: Readonly<Record<string, 'inner' | (string & {})>> = {
 	'readable.readEach': 'pure',
 	'readable.passOver': 'pure',
 	'readable.readJson': 'pure',
+	'shares-place.isPlaceShared': 'pure',
+	'shares-place.sharesPlace': 'pure',
 	'readable.readOr': 'pure',
 	'past-outings.done': 'pure',
 	'decide.decide': 'pure',

@@ -15,6 +15,7 @@ export const besideGroup = (ahead: number) =>
 export const memberPlace = {
 	title: 'Place in the programme',
 	none: 'The group has no outing of a programme to come.',
+	notShared: 'This runner shares nothing with you, so no place stands here.',
 	group: (name: string, date: string) => `The group’s next outing, on ${date}: ${name}.`,
 	own: (name: string, beside: string) => `For this runner: ${name}, ${beside}.`,
 	shortRuns: (longest: string) =>
