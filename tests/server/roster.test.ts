@@ -236,7 +236,7 @@ describe.each(DATABASES)('the roster on %s', (type) => {
 		expect(await readings.list(here.database, runnerId)).toEqual([]);
 	});
 
-	it('writes down once a day and coach that a result was read', async () => {
+	it('writes down a day and coach that a result was read, how often, and when last', async () => {
 		const at = await led();
 		const helper = await makeHelper(here, at.group.id);
 		const { runnerId, memberId } = await join(here, at.group.id, LEADS_TO.mayRun, 'Ines');
@@ -245,10 +245,15 @@ describe.each(DATABASES)('the roster on %s', (type) => {
 		await look({ ...at, coach: helper }, NOW + 2 * MINUTE);
 		await look(at, NOW + DAY);
 		const read = await readings.list(here.database, runnerId);
-		expect(read.map(({ coachName, what, at: when }) => [coachName, what, when])).toEqual([
-			['Odile Marr', 'result', NOW + DAY],
-			['Bram Holt', 'result', NOW + 2 * MINUTE],
-			['Odile Marr', 'result', NOW]
+		const seen = read.map(({ coachName, what, at: first, times, lastAt }) => {
+			return { coachName, what, first, times, lastAt };
+		});
+		const odile = { coachName: 'Odile Marr', what: 'result' };
+		const bram = { coachName: 'Bram Holt', what: 'result' };
+		expect(seen).toEqual([
+			{ ...odile, first: NOW + DAY, times: 1, lastAt: NOW + DAY },
+			{ ...bram, first: NOW + 2 * MINUTE, times: 1, lastAt: NOW + 2 * MINUTE },
+			{ ...odile, first: NOW, times: 2, lastAt: NOW + MINUTE }
 		]);
 		await memberships.share(here.database, runnerId, memberId, false, NOW);
 		await look(at, NOW + 2 * DAY);

@@ -14,7 +14,10 @@ export interface Reading {
 	readonly coachName: string;
 	readonly groupName: string;
 	readonly what: string;
+	/** When they first looked on that day, how often, and when the last time. */
 	readonly at: number;
+	readonly times: number;
+	readonly lastAt: number;
 }
 
 export interface Reader {
@@ -26,7 +29,7 @@ const KEPT_MS = 400 * 24 * 60 * 60 * 1000;
 
 /**
  * Writes down that a coach looked: one row a coach, group, runner, kind and day where the group is,
- * but each single time for an emergency contact.
+ * which counts the times; but a row for each single time for an emergency contact.
  */
 export async function record(
 	database: Kysely<Database>,
@@ -47,12 +50,19 @@ export async function record(
 		coach_name: coach.name,
 		group_name: group.name,
 		what,
-		at: now
+		at: now,
+		times: 1,
+		last_at: now
 	}));
 	await database
 		.insertInto('result_reading')
 		.values(rows)
-		.onConflict((conflict) => conflict.column('id').doNothing())
+		.onConflict((conflict) =>
+			conflict.column('id').doUpdateSet((read) => ({
+				times: read('result_reading.times', '+', 1),
+				last_at: now
+			}))
+		)
 		.execute();
 }
 
@@ -60,9 +70,9 @@ export async function record(
 export async function list(database: Kysely<Database>, runnerId: string): Promise<Reading[]> {
 	const rows = await database
 		.selectFrom('result_reading')
-		.select(['id', 'coach_name', 'group_name', 'what', 'at'])
+		.select(['id', 'coach_name', 'group_name', 'what', 'at', 'times', 'last_at'])
 		.where('runner_id', '=', runnerId)
-		.orderBy('at', 'desc')
+		.orderBy('last_at', 'desc')
 		.orderBy('id')
 		.execute();
 	return rows.map((row) => ({
@@ -70,7 +80,9 @@ export async function list(database: Kysely<Database>, runnerId: string): Promis
 		coachName: row.coach_name,
 		groupName: row.group_name,
 		what: row.what,
-		at: row.at
+		at: row.at,
+		times: row.times,
+		lastAt: row.last_at
 	}));
 }
 

@@ -138,5 +138,7 @@ export interface GroupTables {
 		group_name: string;
 		what: string;
 		at: Milliseconds;
+		times: number;
+		last_at: Milliseconds;
 	};
 }

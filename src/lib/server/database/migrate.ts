@@ -14,6 +14,7 @@ import * as whatWasDone from './migrations/0014-what-was-done.ts';
 import * as hotDays from './migrations/0016-hot-days.ts';
 import * as stepChanges from './migrations/0018-step-changes.ts';
 import * as tabletReturns from './migrations/0020-tablet-returns.ts';
+import * as readingTimes from './migrations/0022-reading-times.ts';
 import type { Database } from './tables.ts';
 
 /** In order. A migration that was released is never edited: a change is a new one. */
@@ -31,7 +32,8 @@ const MIGRATIONS: Readonly<Record<string, Migration>> = {
 	'0014-what-was-done': whatWasDone,
 	'0016-hot-days': hotDays,
 	'0018-step-changes': stepChanges,
-	'0020-tablet-returns': tabletReturns
+	'0020-tablet-returns': tabletReturns,
+	'0022-reading-times': readingTimes
 };
 
 /** Brings the database to the newest shape. Several processes may call it at once. */

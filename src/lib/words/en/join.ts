@@ -152,6 +152,7 @@ export const myGroups = {
 	readNone: 'No coach has looked at anything of yours.',
 	readRow: (when: string, who: string, group: string, what: string) =>
 		`${when}: ${who} (${group}) ${what}`,
+	readAgain: (times: number, last: string) => `, ${times} times that day, last at ${last}`,
 	readWhat: {
 		result: 'saw what you may do',
 		bands: 'saw your bands',
