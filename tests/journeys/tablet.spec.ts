@@ -191,3 +191,41 @@ test('who comes back with the code answers again, sees nothing from before, and 
 	await expect(rows).toContainText('may run');
 	await expect(told).toHaveCount(0);
 });
+
+test('who comes back with the code can leave, and then nothing is kept of them', async ({
+	page,
+	phone,
+	lantern,
+	house
+}) => {
+	const tablet = await phone.lead(`${lantern.path}/invite?/tablet`);
+	await phone.screen();
+	await page.goto(tablet);
+	await page.getByLabel('Your name').fill('Tobias Lindqvist');
+	await page.getByLabel('I agree that the coaches').check();
+	await page.getByRole('button', { name: 'Join, and clear this tablet' }).click();
+	const code = await codeOn(page);
+	const member = rowsOf(house, 'member').find(({ name }) => name === 'Tobias Lindqvist');
+	const rowOf = () => rowsOf(house, 'member').find(({ id }) => id === member?.['id']);
+	await page.getByRole('link', { name: 'I have it: next person' }).click();
+	await page.getByLabel('Your code').fill(code);
+	await page.getByRole('button', { name: 'Answer again' }).click();
+	await expect(page).toHaveURL(/\/screening$/);
+
+	await page.goto(tablet);
+	const leave = page.getByRole('button', { name: 'Leave, and clear this tablet' });
+	await leave.click();
+	await expect(page.locator('#sure-issue')).toHaveText('Tick the box first.');
+	expect(rowOf()?.['left_at']).toBeNull();
+	await page.getByLabel('I want to leave the group').check();
+	await leave.click();
+	await expect(heading(page)).toHaveText('Done: hand the tablet back');
+	expect(await cookieNames(page)).toEqual(['shared_tablet']);
+
+	expect(rowOf()?.['runner_id'] ?? null).toBeNull();
+	expect(rowsOf(house, 'user').map(({ id }) => id)).not.toContain(member?.['runner_id']);
+	await page.goto(tablet);
+	await page.getByLabel('Your code').fill(code);
+	await page.getByRole('button', { name: 'Answer again' }).click();
+	await expect(page.locator('#code-issue')).toContainText('does not work on this tablet');
+});

@@ -75,6 +75,7 @@ export const openWalls: Walls = {
 		page,
 		'?/back': missing({ sends: () => ({ code: 'AAAA1111' }) }),
 		'?/join': missing(),
+		'?/leave': missing({ sends: () => ({ sure: 'yes' }) }),
 		'?/clear': missing(),
 		'?/off': missing()
 	},

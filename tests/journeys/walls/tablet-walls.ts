@@ -19,6 +19,11 @@ export const tabletWalls: Walls = {
 			sends: joins,
 			byLink: true
 		}),
+		// Leaving is for whoever came back by their code; a runner of a phone is led to the page.
+		'?/leave': rule([], 'to /tablet/[group]', { ...coaches })({
+			sends: () => ({ sure: 'yes' }),
+			byLink: true
+		}),
 		'?/clear': rule(['runner'], 'done', { nobody: 'to /tablet/[group]/done', ...coaches })({
 			byLink: true
 		}),

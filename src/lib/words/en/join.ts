@@ -92,13 +92,19 @@ export const tablet = {
 	codeTitle: 'Write this down',
 	codeText: (code: string) => `Your code to answer again: ${code}`,
 	codeMore: [
-		'With it you can answer again on this group’s tablet, when your health or your plan changes, and when your result ends. It shows nothing of you.',
+		'With it you can answer again on this group’s tablet, when your health or your plan changes, and when your result ends. You can also leave the group with it. It shows nothing of you.',
 		'It is shown this once. Keep it to yourself, on paper.'
 	],
 	codeGo: 'I have it: next person',
 	somebody: 'Somebody has not finished here.',
 	goOn: 'That is me: go on',
 	clear: 'That is not me: clear it',
+	outTitle: 'Leave the group',
+	outText:
+		'Your coach sees nothing more of you, at once, but for the bare list of who was there on which day. If you do not use a phone of your own here, all that is kept of you is deleted. It cannot be brought back.',
+	outBox: 'I want to leave the group',
+	outIssue: 'Tick the box first.',
+	outGo: 'Leave, and clear this tablet',
 	noResult: 'Answer the questions first. Then you can join.',
 	noResultBack: 'Answer the questions first, to the end.',
 	backDone:
@@ -106,7 +112,7 @@ export const tablet = {
 	afterwards: [
 		'Nothing of you stays on this tablet. Your answers are deleted; your result stays with the group, locked.',
 		'To see your bands on a phone of your own later, make a code on the account page first and type it there within ten minutes.',
-		'Once you have joined you get a code on paper. It lets you answer again here, and shows nothing of you. If you ask your coach to take you off the list, all of it is deleted.'
+		'Once you have joined you get a code on paper. It lets you answer again here or leave the group, and shows nothing of you. When you leave, or your coach takes you off the list, all of it is deleted.'
 	],
 	toAccount: 'Make a code for my own phone',
 	joinGo: 'Join, and clear this tablet',

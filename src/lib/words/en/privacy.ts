@@ -42,7 +42,7 @@ export const privacy = {
 				'You can stop sharing or leave on your account page; they see nothing more, at once. Who was there on which day stays with the group, as a bare list of names.',
 				'Your account page lists each coach who looked, day by day, how often and when last, for 400 days.',
 				'Whom to call for you is stored encrypted. A coach sees it only while an outing is on.',
-				'On a shared tablet nothing of you stays on it. If you do not join, everything is deleted at once; if you do, your coach can delete it by taking you off the list. A code on paper lets you answer again there; it shows nothing of you, and is stored as a mark that cannot be turned back into it.'
+				'On a shared tablet nothing of you stays on it. If you do not join, everything is deleted at once; if you do, leaving the group deletes it, and so does your coach by taking you off the list. A code on paper lets you answer again or leave there; it shows nothing of you, and is stored as a mark that cannot be turned back into it.'
 			]
 		},
 		{

@@ -1,9 +1,10 @@
 import { error, fail, redirect, type RequestEvent } from '@sveltejs/kit';
-import { deviceCodeForm } from '$lib/forms/account.ts';
+import { deleteForm, deviceCodeForm } from '$lib/forms/account.ts';
 import { joinForm } from '$lib/forms/members.ts';
 import { readForm } from '$lib/forms/read-form.ts';
 import { gate } from '$lib/server/gate.ts';
 import * as joining from '$lib/server/joining.ts';
+import * as memberships from '$lib/server/memberships.ts';
 import { saidSince } from '$lib/server/said-since.ts';
 import * as sharedTablet from '$lib/server/shared-tablet.ts';
 import { faultText } from '$words/faults.ts';
@@ -62,6 +63,19 @@ export const actions: Actions = {
 			sharedTablet.handOn(house, event.cookies, { groupId, code }, now, isSecure);
 		}
 		redirect(303, `/tablet/${shared.groupId}/done`);
+	},
+	// Leaves the group; where nothing else leads to them, clearing then deletes all that is kept.
+	leave: async (event) => {
+		const shared = await needShared(event);
+		const { house, runner, tabletReturn, now } = event.locals;
+		if (runner === null || !tabletReturn) redirect(303, `/tablet/${shared.groupId}`);
+		if (!readForm(await event.request.formData(), deleteForm).ok)
+			return fail(400, { notSure: true });
+		const { runnerId } = runner;
+		const mine = await memberships.list(house.database, runnerId);
+		const here = mine.find(({ groupId }) => groupId === shared.groupId);
+		if (here) await memberships.leave(house.database, runnerId, here.memberId, now);
+		return cleared(event, shared.groupId);
 	},
 	clear: async (event) => {
 		const shared = await needShared(event);
