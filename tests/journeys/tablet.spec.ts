@@ -161,7 +161,7 @@ test('who comes back with the code answers again, sees nothing from before, and 
 	await expect(heading(page)).toHaveText('Ask first');
 	await expect(page.locator('main')).toContainText('ankles');
 	await page.getByRole('link', { name: 'Go on, and clear this tablet' }).click();
-	await page.getByRole('button', { name: 'Clear this tablet' }).click();
+	await page.getByRole('button', { name: 'Clear this tablet', exact: true }).click();
 	await expect(heading(page)).toHaveText('Done: hand the tablet back');
 	expect(await cookieNames(page)).toEqual(['shared_tablet']);
 
