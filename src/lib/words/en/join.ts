@@ -4,10 +4,12 @@ import { and } from './lists.ts';
 /** What a coach sees of a runner who joins, in the words of the consent. */
 const sees = [
 	'Your name, as you type it.',
-	'What you may do: may run, may run by talk, may walk, or not today. “Not today” is the same for every reason.',
+	'What you may do: “may run”, “may run, by talk”, “may walk” or “not today”. “Not today” is the same for every reason.',
+	'Or why no result counts. It says “not finished” while questions are open. It says “answer again” when your health or plan changed, or the result ended. It says “not for this app” if you are under 18.',
 	'Whether pulse numbers are on or off for you, never why.',
 	'Your bands, in beats a minute, by feel and in speeds; from a speed, how fit you are can be worked out. Your coach can move them, within what your result allows, and write you a note. Where pulse is on, whether a limit from your care team ends a band. From the beats somebody who does the sums could work out about how old you are, and your resting pulse.',
 	'Where pulse is on, what your pulse is expected to do in an outing, and how much air you use at most, as far as it is known.',
+	'That a gentler band counts for you, if one was set outside this group. It tells that you are in another group too, and not in which.',
 	'At which outing of a programme you stand, and who set that.',
 	'Until when you are settling in, how long your runs may be in the weeks after it, and the last day of your result.',
 	'If you write down advice: its day and what it allows. Not what it is about, and not who gave it.',
