@@ -117,3 +117,25 @@ for (const seed of [20_261_125, 7]) {
 		expect(new Set(entries.map(({ id }) => id)).size).toBe(entries.length);
 	});
 }
+
+test('an answer that is tapped in the very moment of a reload is there afterwards, once', async ({
+	page,
+	phone,
+	context
+}) => {
+	await phone.screen();
+	await usualIs(context, outing);
+	await page.clock.install({ time: Date.now() });
+	await begin(page);
+	await page.clock.runFor(15_000);
+	await button(page, 'with breaths').evaluate((pressed: HTMLElement) => {
+		pressed.click();
+		location.reload();
+	});
+	await ready(page);
+	await expect(page.locator('.clock')).toBeVisible();
+	const answers = async () =>
+		(await entriesIn(phone)).flatMap((entry) => (entry.kind === 'talk-answer' ? entry.talk : []));
+	await expect.poll(answers).toEqual(['with-breaths']);
+	expect(await page.evaluate(() => localStorage.getItem('breathmark-jotted'))).toBeNull();
+});

@@ -3,6 +3,7 @@ import type { Entry } from '$lib/outing/entry.ts';
 import type { KeptForRunner } from '$lib/outing/kept.ts';
 import type { OutingClock } from '$lib/outing/outing-clock.ts';
 import type { PulseTally } from '$lib/recording/pulse-tally.ts';
+import { strikeAll } from './jotted-entries.ts';
 
 /** An entry as it lies on this phone. */
 export interface WrittenEntry {
@@ -92,6 +93,7 @@ export function openPhone(): Promise<PhoneDatabase> {
 
 /** Everything of everybody goes, also what was not sent: ask first. */
 export async function clearPhone(database: PhoneDatabase): Promise<void> {
+	strikeAll();
 	const step = database.transaction(database.objectStoreNames, 'readwrite');
 	await Promise.all([...step.objectStoreNames].map((name) => step.objectStore(name).clear()));
 	await step.done;

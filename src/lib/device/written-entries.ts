@@ -1,4 +1,5 @@
 import { isStopSign, type Entry } from '$lib/outing/entry.ts';
+import { jot, jotted, strike, type Jotted } from './jotted-entries.ts';
 import type { EntryStore } from './outbox.ts';
 import type { PhoneDatabase } from './phone-database.ts';
 
@@ -8,9 +9,28 @@ export async function write(
 	runnerKey: string,
 	entries: readonly Entry[]
 ): Promise<void> {
+	jot(runnerKey, entries);
+	await add(
+		database,
+		entries.map((entry) => ({ runnerKey, entry }))
+	);
+}
+
+/** Writes what a reload cut off. For whoever opens the phone to read or to send. */
+export async function writeJotted(database: PhoneDatabase): Promise<void> {
+	const left = jotted();
+	if (left.length > 0) await add(database, left);
+}
+
+async function add(database: PhoneDatabase, entries: readonly Jotted[]): Promise<void> {
 	const step = database.transaction('entry', 'readwrite', { durability: 'strict' });
-	for (const entry of entries) void step.store.add({ runnerKey, entry, state: 'waiting' });
+	for (const { runnerKey, entry } of entries) {
+		// Another page may have taken it up meanwhile.
+		const isThere = (await step.store.index('id').getKey(entry.id)) !== undefined;
+		if (!isThere) void step.store.add({ runnerKey, entry, state: 'waiting' });
+	}
 	await step.done;
+	strike(entries.map(({ entry }) => entry.id));
 }
 
 /** The entries of the outing run that this runner began last, or none. */

@@ -4,7 +4,14 @@ import { forgetNotWell } from '$lib/device/not-well.ts';
 import { waitMs } from '$lib/device/outbox.ts';
 import { openPhone, type KeptHere, type PhoneDatabase } from '$lib/device/phone-database.ts';
 import { sendAll } from '$lib/device/post-entries.ts';
-import { forgetOld, signWaits, unsent, write, type Unsent } from '$lib/device/written-entries.ts';
+import {
+	forgetOld,
+	signWaits,
+	unsent,
+	write,
+	writeJotted,
+	type Unsent
+} from '$lib/device/written-entries.ts';
 import type { Entry } from '$lib/outing/entry.ts';
 import type { GrantState, KeptForRunner } from '$lib/outing/kept.ts';
 import type { PhaseView } from '../bands/view.ts';
@@ -42,6 +49,7 @@ export class Phone {
 	/** @throws where the browser keeps nothing */
 	static async open(): Promise<Phone> {
 		const phone = new Phone(await openPhone());
+		await writeJotted(phone.database);
 		phone.here = await last(phone.database);
 		await forgetOld(phone.database, Date.now() - NEEDED_MS);
 		await forgetNotWell(phone.database, Date.now());
