@@ -128,6 +128,21 @@ test('an answer that is tapped in the very moment of a reload is there afterward
 	await page.clock.install({ time: Date.now() });
 	await begin(page);
 	await page.clock.runFor(15_000);
+	// Another page of this phone writes meanwhile, so that the database cannot have it yet.
+	await page.evaluate(
+		() =>
+			new Promise<void>((done) => {
+				const opening = indexedDB.open('breathmark');
+				opening.onsuccess = () => {
+					const store = opening.result.transaction('entry', 'readwrite').objectStore('entry');
+					const again = () => {
+						store.count().onsuccess = again;
+						done();
+					};
+					again();
+				};
+			})
+	);
 	await button(page, 'with breaths').evaluate((pressed: HTMLElement) => {
 		pressed.click();
 		location.reload();
