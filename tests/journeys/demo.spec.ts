@@ -2,6 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { request } from 'node:http';
 import { networkInterfaces } from 'node:os';
+import { demoScript } from './demo-script.ts';
 import { House } from './house.ts';
 import { Phone } from './phone.ts';
 import { rowsOf } from './rows.ts';
@@ -229,4 +230,22 @@ test('a press from elsewhere brings nothing in, whatever name it types and whoev
 	}
 	expect(rowsOf(empty, 'user')).toEqual([]);
 	expect((await phone.get('/demo')).status()).toBe(200);
+});
+
+test('its host brings it and takes it away by a command, and never beside real people', async ({
+	page,
+	phone,
+	empty
+}) => {
+	expect(await demoScript(empty, 'bring')).toContain('1: Say npm run demo');
+	expect(await demoScript(empty)).toBe('done');
+	expect(await demoScript(empty)).toBe('done');
+	await page.goto('/');
+	await expect(page.getByText(MADE_UP)).toBeVisible();
+	expect(rowsOf(empty, 'running_group')).toHaveLength(1);
+	expect(await demoScript(empty, 'remove')).toBe('done');
+	expect(rowsOf(empty, 'user')).toEqual([]);
+	await phone.screen();
+	expect(await demoScript(empty)).toContain('1: Real people are here already');
+	expect(rowsOf(empty, 'running_group')).toEqual([]);
 });

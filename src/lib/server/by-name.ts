@@ -1,4 +1,4 @@
-import { LOCALE } from '$words/locale.ts';
+import { LOCALE } from '../words/en/locale.ts';
 
 /** In the order of the alphabet of the app's language, each letter with its accents. */
 export function byName<Named extends { readonly name: string }>(named: readonly Named[]): Named[] {
