@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { todayIn, written } from './days.ts';
-import { become, expect, test } from './lantern-street.ts';
+import { become, expect, LanternStreet, test } from './lantern-street.ts';
 import { leadsTo, ready } from './walk.ts';
 
 // Our own rules, no source. Beats: rest 68, maximum 208 - 0.7 x age (Tanaka 2001), shares of the
@@ -309,4 +309,20 @@ test('the desk is not there for a runner, nor a runner who is in another group',
 	expect((await ines.send(`${lantern.bandsOf('Ines')}?/set`)).status()).toBe(403);
 	const unknown = lantern.bandsOf('Ines').replace(/members\/[\w-]+/, 'members/no-such-member');
 	expect((await lantern.coach.get(unknown)).status()).toBe(404);
+});
+
+test('a group that counts in miles reads miles an hour, side by side and for one runner', async ({
+	page,
+	lantern,
+	stranger
+}) => {
+	const miles = { name: 'Quay Street', units: 'mph', paceUnits: 'min/mile' };
+	const quay = await LanternStreet.found(lantern.coach, miles);
+	await quay.join(await stranger(), 'Rashid');
+	await become(page, quay.coach);
+	for (const path of [`${quay.path}/bands`, quay.bandsOf('Rashid')]) {
+		await page.goto(path);
+		await expect(page.locator('main'), path).toContainText('mph');
+		await expect(page.locator('main'), path).not.toContainText('km/h');
+	}
 });

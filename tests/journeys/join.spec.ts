@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Browser, Page } from '@playwright/test';
+import { qrCode } from '../../src/lib/server/qr-code.ts';
 import { plusDays, todayIn } from './days.ts';
 import { expect, test, type LanternStreet } from './lantern-street.ts';
 import { Phone } from './phone.ts';
@@ -121,6 +122,11 @@ test('a link that was taken back, one that has ended and one that nobody made', 
 	const phone = await openPhone(browser, lantern);
 	await phone.goto(lantern.link);
 	await page.goto(`${lantern.path}/invite`);
+	// What a camera reads is the address that stands below it.
+	const address = await page.locator('.address').innerText();
+	expect(address).toContain(lantern.link);
+	const picture = page.getByRole('img', { name: /Lantern Street/ }).locator('path');
+	await expect(picture).toHaveAttribute('d', qrCode(address).path);
 	await page.getByRole('button', { name: 'Take this link back' }).click();
 	await expect(page.getByText('Taken back; it would have ended')).toBeVisible();
 	await phone.reload();

@@ -228,6 +228,19 @@ describe.each(DATABASES)("a coach's account on %s", (type) => {
 		expect(keys.map(({ key }) => key).join()).not.toMatch(/@|192\.0/);
 	});
 
+	it('is not made more than twenty times an hour from one address', async () => {
+		const at = async (email: string, address: string, now = NOW) => {
+			const visitor = browser();
+			return visitor.auth.signUpCoach(words(email), null, from(visitor, now, address));
+		};
+		for (let i = 0; i < 20; i += 1) {
+			expect(await at(`many${i}@example.org`, '192.0.2.80')).not.toBe('too-many');
+		}
+		expect(await at('more@example.org', '192.0.2.80')).toBe('too-many');
+		expect(await at('more@example.org', '192.0.2.81')).not.toBe('too-many');
+		expect(await at('more@example.org', '192.0.2.80', NOW + 61 * 60_000)).not.toBe('too-many');
+	});
+
 	it('is not guessed from many addresses at once', async () => {
 		await signUp('lu@example.org');
 		const answers = new Set<unknown>();

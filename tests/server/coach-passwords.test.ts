@@ -155,6 +155,16 @@ describe.each(DATABASES)("a coach's password on %s", (type) => {
 			expect(await asking('hal@example.org', '192.0.2.7', Date.now() + 61 * MINUTE)).toBe('asked');
 		});
 
+		it('one address asks for twenty an hour, whomever it names', async () => {
+			const answers = [];
+			for (let i = 0; i < 21; i += 1) {
+				answers.push(await asking(`unknown${i}@example.org`, '192.0.2.90'));
+			}
+			expect(answers.filter((answer) => answer === 'asked')).toHaveLength(20);
+			expect(answers.at(-1)).toBe('too-many');
+			expect(await asking('unknown@example.org', '192.0.2.91')).toBe('asked');
+		});
+
 		it('a letter that does not arrive is reported without the address', async () => {
 			await coach('nobody@example.org');
 			expect(await asking('nobody@example.org')).toBe('asked');
