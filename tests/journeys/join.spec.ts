@@ -68,6 +68,9 @@ test('a runner opens the link, answers first, joins under the name that the coac
 	await expect(
 		phone.getByText('Odile Marr (Lantern Street beginners) saw what you may do')
 	).toBeVisible();
+	await page.reload();
+	await phone.reload();
+	await expect(phone.getByText(/saw what you may do, \d+ times that day, last at/)).toBeVisible();
 	await phone.getByRole('button', { name: 'Stop sharing: Lantern Street beginners' }).click();
 	await expect(phone.getByText('They do not see your result.')).toBeVisible();
 	await page.reload();

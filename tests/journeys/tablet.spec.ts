@@ -212,7 +212,7 @@ test('who comes back with the code can leave, and then nothing is kept of them',
 	await page.getByRole('button', { name: 'Answer again' }).click();
 	await expect(page).toHaveURL(/\/screening$/);
 
-	await page.goto(tablet);
+	await page.getByRole('link', { name: 'Leave the group' }).click();
 	const leave = page.getByRole('button', { name: 'Leave, and clear this tablet' });
 	await leave.click();
 	await expect(page.locator('#sure-issue')).toHaveText('Tick the box first.');
@@ -220,6 +220,7 @@ test('who comes back with the code can leave, and then nothing is kept of them',
 	await page.getByLabel('I want to leave the group').check();
 	await leave.click();
 	await expect(heading(page)).toHaveText('Done: hand the tablet back');
+	await expect(page.getByText('You have left the group.')).toBeVisible();
 	expect(await cookieNames(page)).toEqual(['shared_tablet']);
 
 	expect(rowOf()?.['runner_id'] ?? null).toBeNull();

@@ -1,6 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import * as consents from '$lib/server/consents.ts';
 import * as deviceCodes from '$lib/server/device-codes.ts';
+import * as memberships from '$lib/server/memberships.ts';
 import * as readings from '$lib/server/readings.ts';
 import { sweep, sweepDaily } from '$lib/server/sweep.ts';
 import { enter, makeCoach, makeGroup } from './coached-group.ts';
@@ -49,12 +50,18 @@ describe.each(DATABASES)('the sweep on %s', (type) => {
 		await session(inGroup, NOW - 8 * DAY);
 		const groupId = await makeGroup(here, await makeCoach(here));
 		await enter(here, groupId, inGroup, 'Ines');
+		const ofTablet = await old();
+		await enter(here, groupId, ofTablet, 'Dagny');
+		const hasLeft = await old();
+		const memberId = await enter(here, groupId, hasLeft, 'Tobias');
+		await memberships.leave(here.database, hasLeft, memberId, NOW - DAY);
 
 		await sweep(here.database, NOW);
 		expect(await exists('user', unused)).toBe(false);
 		// Nobody can open it again: no session, no passkey.
 		expect(await exists('user', lost)).toBe(false);
-		for (const kept of [young, consented, tookBack, seen, withPasskey, inGroup]) {
+		expect(await exists('user', hasLeft)).toBe(false);
+		for (const kept of [young, consented, tookBack, seen, withPasskey, inGroup, ofTablet]) {
 			expect(await exists('user', kept)).toBe(true);
 		}
 	});

@@ -11,6 +11,7 @@ import { saidSince } from '$lib/server/said-since.ts';
 import * as sharedTablet from '$lib/server/shared-tablet.ts';
 import { sweep } from '$lib/server/sweep.ts';
 import * as tabletReturns from '$lib/server/tablet-returns.ts';
+import { deleteUnreachable } from '$lib/server/unreachable.ts';
 import { answersAgainOnly } from '../../src/perimeter/answers-again-only.ts';
 import { namesakesOf } from '../../src/routes/coach/[group]/namesakes.ts';
 import { Browser } from './browser.ts';
@@ -164,11 +165,19 @@ describe.each(DATABASES)('coming back to a shared tablet on %s', (type) => {
 		expect(await open(elsewhere, '/account')).toBe('as nobody');
 	});
 
-	it('stays what it is when the member goes: it never becomes a whole session', async () => {
+	it('never becomes a whole session when the member goes: nobody’s, or what it was', async () => {
 		const back = await cameBack();
 		const { coach, groupId, memberId, now } = back;
 		await members.remove(here.database, coach.coachId, groupId, memberId, now);
-		expect(await open(back, '/account')).toBe(`303 /tablet/${groupId}`);
+		expect(await open(back, '/account')).toBe('as nobody');
+
+		const withPhone = await cameBack();
+		const { code } = await withPhone.browser.auth.createDeviceCode(withPhone.runnerId, Date.now());
+		const phone = new Browser(here.database);
+		await phone.auth.redeemDeviceCode(code, phone.headers(), Date.now());
+		const { coach: led, groupId: id, memberId: member } = withPhone;
+		await members.remove(here.database, led.coachId, id, member, withPhone.now);
+		expect(await open(withPhone, '/account')).toBe(`303 /tablet/${id}`);
 	});
 
 	it('begins blank, and leaves nothing half answered for the next time', async () => {
@@ -219,6 +228,14 @@ describe.each(DATABASES)('coming back to a shared tablet on %s', (type) => {
 		const codes = here.database.selectFrom('tablet_return').where('member_id', '=', memberId);
 		expect(await codes.selectAll().execute()).toEqual([]);
 		expect(await tabletReturns.ofSession(here.database, signed.sessionId)).toBeNull();
+	});
+
+	it('a session that a code opened elsewhere keeps nobody who leaves', async () => {
+		const { runnerId, memberId } = await cameBack();
+		await memberships.leave(here.database, runnerId, memberId, NOW);
+		await deleteUnreachable(here.database, [runnerId], Date.now());
+		const users = here.database.selectFrom('user').select('id').where('id', '=', runnerId);
+		expect(await users.execute()).toEqual([]);
 	});
 
 	it('is swept with what has ended', async () => {

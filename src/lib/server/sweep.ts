@@ -80,7 +80,14 @@ async function unusedAccounts(database: Kysely<Database>, now: number): Promise<
 			not(exists(selectFrom('coach').select('coach_id').whereRef('coach_id', '=', 'user.id')))
 		)
 		.where(({ not, exists, selectFrom }) =>
-			not(exists(selectFrom('member').select('member.id').whereRef('runner_id', '=', 'user.id')))
+			not(
+				exists(
+					selectFrom('member')
+						.select('member.id')
+						.whereRef('runner_id', '=', 'user.id')
+						.where('left_at', 'is', null)
+				)
+			)
 		)
 		.execute();
 }
@@ -106,7 +113,14 @@ async function lostAccounts(database: Kysely<Database>, now: number): Promise<vo
 			not(exists(selectFrom('passkey').select('passkey.id').whereRef('userId', '=', 'user.id')))
 		)
 		.where(({ not, exists, selectFrom }) =>
-			not(exists(selectFrom('member').select('member.id').whereRef('runner_id', '=', 'user.id')))
+			not(
+				exists(
+					selectFrom('member')
+						.select('member.id')
+						.whereRef('runner_id', '=', 'user.id')
+						.where('left_at', 'is', null)
+				)
+			)
 		)
 		.execute();
 }

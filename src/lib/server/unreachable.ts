@@ -35,6 +35,16 @@ export async function deleteUnreachable(
 						.select('session.id')
 						.whereRef('session.userId', '=', 'user.id')
 						.where('session.expiresAt', '>', new Date(now))
+						// One that a code of a shared tablet opened leads to nothing of theirs.
+						.where(({ not: no, exists: any, selectFrom: from }) =>
+							no(
+								any(
+									from('tablet_session')
+										.select('session_id')
+										.whereRef('session_id', '=', 'session.id')
+								)
+							)
+						)
 				)
 			)
 		)

@@ -169,6 +169,8 @@ export const coachBands = {
 		lead: 'What this runner was told by somebody who may advise them. You see when, and how far. You never see why, or who said it.',
 		none: 'No advice is written down. Runners write it down themselves, from their result page.',
 		row: (date: string, scope: string) => `${date}: ${scope}.`,
+		place: (nth: number, of: number) =>
+			`Number ${nth} of ${of} that read alike, the last written first. Ask the runner which one you know.`,
 		what: 'You can confirm that this advice was given, if you know it: you saw a letter, or you gave it yourself. It changes nothing about what they may do.',
 		named: (name: string, qualification: string) =>
 			`The runner will read: confirmed by ${name}, ${qualification}.`,

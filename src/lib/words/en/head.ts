@@ -17,5 +17,6 @@ export const desk = {
 export const tabletStrip = {
 	title: 'Shared tablet',
 	text: (group: string) => `Shared tablet of ${group}. One person at a time.`,
-	clear: 'Clear it for the next person'
+	clear: 'Clear it for the next person',
+	leave: 'Leave the group'
 };

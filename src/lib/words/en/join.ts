@@ -3,9 +3,9 @@ import { and } from './lists.ts';
 
 /** What a coach sees of a runner who joins, in the words of the consent. */
 const sees = [
-	'Your name, as you type it.',
+	'Your name, as you type it, and the day on which you joined.',
 	'What you may do: “may run”, “may run, by talk”, “may walk” or “not today”. “Not today” is the same for every reason.',
-	'Or why no result counts. It says “not finished” while questions are open. It says “answer again” when your health or plan changed, or the result ended. It says “not for this app” if you are under 18.',
+	'Or why no result counts. It says “not finished” before your first result. It says “answer again” when your health or plan or the questions changed, or the result ended.',
 	'Whether pulse numbers are on or off for you, never why.',
 	'Your bands, in beats a minute, by feel and in speeds; from a speed, how fit you are can be worked out. Your coach can move them, within what your result allows, and write you a note. Where pulse is on, whether a limit from your care team ends a band. From the beats somebody who does the sums could work out about how old you are, and your resting pulse.',
 	'Where pulse is on, what your pulse is expected to do in an outing, and how much air you use at most, as far as it is known.',
@@ -29,7 +29,7 @@ export const join = {
 	seesNot:
 		'No page shows your coach your answers, your reasons, your age or your resting pulse. Other runners see nothing of you.',
 	howLong:
-		'You can take this back on your account page at any time, and leave the group. Your coach then sees nothing more, at once. A bare list of who was there on which day stays with the group.',
+		'You can take this back on your account page at any time, and leave the group. Your coach then sees your name and nothing more, at once. When you have left, only a bare list of who was there on which day stays with the group.',
 	wayOut:
 		'You do not have to. If you would rather not, talk with your coach about another way, without this app.',
 	first: 'First the questions',
@@ -81,7 +81,7 @@ export const tablet = {
 	begin: 'Begin',
 	backTitle: 'You were here before',
 	backText:
-		'Type the code that you wrote down. You answer again as the same person, and see nothing from before. Your last result ends with your first answer.',
+		'Type the code that you wrote down. You answer again as the same person, or leave the group. You see nothing from before. Your last result ends with your first answer.',
 	backCode: 'Your code',
 	backHint: 'Eight letters and numbers.',
 	backGo: 'Answer again',
@@ -114,7 +114,8 @@ export const tablet = {
 	afterwards: [
 		'Nothing of you stays on this tablet. Your answers are deleted; your result stays with the group, locked.',
 		'To see your bands on a phone of your own later, make a code on the account page first and type it there within ten minutes.',
-		'Once you have joined you get a code on paper. It lets you answer again here or leave the group, and shows nothing of you. When you leave, or your coach takes you off the list, all of it is deleted.'
+		'Once you have joined you get a code on paper. It lets you answer again here or leave the group, and shows nothing of you. When you leave, or your coach takes you off the list, all of it is deleted, unless you use a phone of your own.',
+		'Who looked at what of yours is listed on the account page. For that you need a phone of your own.'
 	],
 	toAccount: 'Make a code for my own phone',
 	joinGo: 'Join, and clear this tablet',
@@ -122,6 +123,7 @@ export const tablet = {
 	inIt: (name: string) => `You are in the group, as ${name}.`,
 	doneGo: 'Clear this tablet',
 	done: 'Done: hand the tablet back',
+	left: 'You have left the group.',
 	doneText: 'Everything of yours is wiped from this tablet.',
 	next: 'Next person',
 	off: 'Stop sharing this tablet',
@@ -145,7 +147,7 @@ export const myGroups = {
 	leave: 'Leave',
 	ofGroup: (what: string, group: string) => `${what}: ${group}`,
 	leaveText:
-		'When you leave or stop sharing, they see nothing more, at once. A bare list of the days on which you were there stays with the group.',
+		'When you leave, they see nothing more, at once. A bare list of the days on which you were there stays with the group. When you stop sharing, they see your name and nothing more.',
 	seesTitle: 'What a coach sees while you share',
 	contactTitle: 'Whom to call for you',
 	contactText:

@@ -39,10 +39,10 @@ export const privacy = {
 			text: [
 				'You type a name and agree to what its coaches will see: what you may do, until when, and your bands. Never your answers or your reasons. The page says exactly what, before you agree.',
 				'No page shows a coach your age, your resting pulse or your maximum. But your bands are worked out from them. A coach who sees your bands in beats, and does the sums, could work out your age to within a few years. Each band that a coach sets for you is written down for you, with their name.',
-				'You can stop sharing or leave on your account page; they see nothing more, at once. Who was there on which day stays with the group, as a bare list of names.',
+				'You can stop sharing or leave on your account page; they see nothing more, at once, but your name for as long as you are in the group. Who was there on which day stays with the group, as a bare list of names.',
 				'Your account page lists each coach who looked, day by day, how often and when last, for 400 days.',
 				'Whom to call for you is stored encrypted. A coach sees it only while an outing is on.',
-				'On a shared tablet nothing of you stays on it. If you do not join, everything is deleted at once; if you do, leaving the group deletes it, and so does your coach by taking you off the list. A code on paper lets you answer again or leave there; it shows nothing of you, and is stored as a mark that cannot be turned back into it.'
+				'On a shared tablet nothing of you stays on it. If you do not join, everything is deleted at once. If you do, it is deleted when you leave or your coach takes you off the list, unless you use a phone of your own. A code on paper lets you answer again or leave there; it shows nothing of you, and is stored as a mark that cannot be turned back into it.'
 			]
 		},
 		{

@@ -75,11 +75,13 @@ export const actions: Actions = {
 		const mine = await memberships.list(house.database, runnerId);
 		const here = mine.find(({ groupId }) => groupId === shared.groupId);
 		if (here) await memberships.leave(house.database, runnerId, here.memberId, now);
-		return cleared(event, shared.groupId);
+		await wipe(event);
+		redirect(303, `/tablet/${shared.groupId}/done?left`);
 	},
 	clear: async (event) => {
 		const shared = await needShared(event);
-		return cleared(event, shared.groupId);
+		await wipe(event);
+		redirect(303, `/tablet/${shared.groupId}/done`);
 	},
 	off: async (event) => {
 		const shared = await needShared(event);
@@ -88,11 +90,6 @@ export const actions: Actions = {
 		redirect(303, `/tablet/${shared.groupId}`);
 	}
 };
-
-async function cleared(event: RequestEvent, groupId: string): Promise<never> {
-	await wipe(event);
-	redirect(303, `/tablet/${groupId}/done`);
-}
 
 /** Everything of whoever was here is gone from this browser before the next page is drawn. */
 async function wipe({ locals, request, cookies, setHeaders }: RequestEvent): Promise<void> {

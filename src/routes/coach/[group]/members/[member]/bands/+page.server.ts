@@ -9,7 +9,7 @@ import { setMemberBand } from '$lib/server/set-member-band.ts';
 import type { Actions, PageServerLoad } from './$types';
 import { needMember } from '../../../need-group.ts';
 import { notFound } from '../../../../../not-found.ts';
-import { adviceView } from './advice-view.ts';
+import { adviceViews } from './advice-view.ts';
 import { openView } from './open-view.ts';
 import { beyond, readBand, readEffort } from '../../../read-band.ts';
 
@@ -38,7 +38,7 @@ export const load: PageServerLoad = async (event) => {
 		name: member.name,
 		state: today,
 		coach: { name: coach.name, qualification: coach.qualification },
-		advice: advice?.map((one) => adviceView(one, group.timeZone)) ?? null,
+		advice: advice && adviceViews(advice, group.timeZone),
 		open:
 			desk &&
 			openView({

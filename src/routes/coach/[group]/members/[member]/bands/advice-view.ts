@@ -6,6 +6,8 @@ export interface AdviceView {
 	readonly id: string;
 	readonly givenOn: LocalDate;
 	readonly scope: AdviceScope;
+	/** Which one it is of those of one day and scope, the newest first; null where it is alone. */
+	readonly place: { readonly nth: number; readonly of: number } | null;
 	readonly confirmedBy: readonly {
 		readonly coachName: string;
 		readonly qualification: string | null;
@@ -13,7 +15,7 @@ export interface AdviceView {
 	}[];
 }
 
-interface Seen extends Omit<AdviceView, 'confirmedBy'> {
+interface Seen extends Omit<AdviceView, 'confirmedBy' | 'place'> {
 	readonly confirmedBy: readonly {
 		readonly coachName: string;
 		readonly qualification: string | null;
@@ -21,18 +23,24 @@ interface Seen extends Omit<AdviceView, 'confirmedBy'> {
 	}[];
 }
 
-export function adviceView(
-	{ id, givenOn, scope, confirmedBy }: Seen,
-	timeZone: string
-): AdviceView {
-	return {
-		id,
-		givenOn,
-		scope,
-		confirmedBy: confirmedBy.map(({ coachName, qualification, confirmedAt }) => ({
+export function adviceViews(seen: readonly Seen[], timeZone: string): AdviceView[] {
+	return seen.map((advice) => ({
+		id: advice.id,
+		givenOn: advice.givenOn,
+		scope: advice.scope,
+		place: placeAmong(seen, advice),
+		confirmedBy: advice.confirmedBy.map(({ coachName, qualification, confirmedAt }) => ({
 			coachName,
 			qualification,
 			on: localDate(confirmedAt, timeZone)
 		}))
-	};
+	}));
+}
+
+/** Two that read alike are told apart by their place, or a coach would confirm one blindly. */
+function placeAmong(seen: readonly Seen[], advice: Seen): AdviceView['place'] {
+	const alike = seen.filter(
+		({ givenOn, scope }) => givenOn === advice.givenOn && scope === advice.scope
+	);
+	return alike.length < 2 ? null : { nth: alike.indexOf(advice) + 1, of: alike.length };
 }
