@@ -64,13 +64,18 @@ function goalsBelow(wishes: ProgrammeWishes): readonly ProgrammeGoal[] {
 
 /**
  * From the longest run that is expected to stay inside the band after a recovery; where that is very
- * short, from a minute, as long as it stays as gentle as the first weeks.
+ * short, from a minute, as long as it stays as gentle as the first weeks. Where the first run is as
+ * long already, the shortest goal above it.
  */
-function inTurn({ pulse }: ProgrammeWishes): readonly ProgrammeGoal[] {
+function inTurn({ pulse, firstRunSeconds }: ProgrammeWishes): readonly ProgrammeGoal[] {
 	const inBand = secondsUnder(phaseTargets['steady-run'].reserve.high, pulse);
 	const gentle = secondsUnder(FIRST_WEEKS.share, pulse);
 	const longest = Math.max(inBand, Math.min(gentle, A_MINUTE));
-	return runsDown(Math.min(wholeSteps(longest), programmeLimits.goalRunSeconds.high));
+	const { high } = programmeLimits.goalRunSeconds;
+	return [
+		...runsDown(Math.min(wholeSteps(longest), high)),
+		...runsUp(wholeSteps(firstRunSeconds) + STEP_SECONDS)
+	];
 }
 
 function secondsUnder(upperEdgeBpm: number, { runShare }: ProgrammeWishes['pulse']): number {
@@ -85,8 +90,14 @@ function runsDown(from: number): readonly ProgrammeGoal[] {
 	);
 }
 
+function runsUp(from: number): readonly ProgrammeGoal[] {
+	return counted(from, programmeLimits.goalRunSeconds.high, STEP_SECONDS).map(
+		(longestRunSeconds) => ({ kind: 'walk-and-run', longestRunSeconds })
+	);
+}
+
 function goalsAbove({ goal }: ProgrammeWishes): readonly ProgrammeGoal[] {
-	const { goalMinutes, goalKilometres, goalRunSeconds } = programmeLimits;
+	const { goalMinutes, goalKilometres } = programmeLimits;
 	switch (goal.kind) {
 		case 'minutes':
 			return counted(Math.floor(goal.minutes) + 1, goalMinutes.high, 1).map((minutes) => ({
@@ -99,10 +110,6 @@ function goalsAbove({ goal }: ProgrammeWishes): readonly ProgrammeGoal[] {
 				kilometres
 			}));
 		case 'walk-and-run':
-			return counted(
-				wholeSteps(goal.longestRunSeconds) + STEP_SECONDS,
-				goalRunSeconds.high,
-				STEP_SECONDS
-			).map((longestRunSeconds) => ({ ...goal, longestRunSeconds }));
+			return runsUp(wholeSteps(goal.longestRunSeconds) + STEP_SECONDS);
 	}
 }

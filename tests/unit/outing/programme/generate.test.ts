@@ -195,6 +195,21 @@ describe('what cannot be', () => {
 		expect(goal).toEqual({ kind: 'walk-and-run', longestRunSeconds: 60 });
 	});
 
+	test('where running on is not in the band, walk and run is offered whatever the first run is', () => {
+		const pulses = [0.64, 0.68, 0.75, 0.85].map((runShare) => ({ runShare, walkShare: 0.35 }));
+		for (const pulse of pulses) {
+			for (const firstRunSeconds of [20, 40, 60]) {
+				const { goal } = refused({
+					firstRunSeconds,
+					pulse: { ...pulse, staysInBand: 'no' }
+				}).nearest;
+				expect(goal, `${pulse.runShare}, ${firstRunSeconds} s`).toMatchObject({
+					kind: 'walk-and-run'
+				});
+			}
+		}
+	});
+
 	test('and whatever is offered instead can be met', () => {
 		fc.assert(
 			fc.property(anyWishes, (wishes) => {
