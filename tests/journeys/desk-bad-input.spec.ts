@@ -1,3 +1,4 @@
+import type { Page } from '@playwright/test';
 import { expect, test, type LanternStreet } from './lantern-street.ts';
 import { Phone } from './phone.ts';
 import { printed } from './sheets.ts';
@@ -142,4 +143,38 @@ test('a name that cannot be kept is refused at its field, and stays typed', asyn
 		await expect(field).toHaveAttribute('aria-invalid', 'true');
 		await expect(field).toHaveValue(typed);
 	}
+});
+
+test('two pages of the group’s settings: what one keeps the other takes back only when it is told', async ({
+	page,
+	context,
+	lantern
+}) => {
+	const other = await context.newPage();
+	for (const each of [page, other]) await each.goto(`${lantern.path}/settings`);
+	const defibrillator = (each: Page) => each.getByLabel('Nearest defibrillator');
+	const keep = (each: Page) => each.getByRole('button', { name: 'Keep these changes' }).click();
+	await defibrillator(page).fill('Club house, hall');
+	await keep(page);
+	await expect(page.getByRole('status')).toBeVisible();
+
+	await other.getByLabel('First aider').fill('Siobhán');
+	await keep(other);
+	await expect(other.getByRole('status')).toBeVisible();
+	await expect(defibrillator(other)).toHaveValue('Club house, hall');
+
+	await defibrillator(page).fill('Swimming pool');
+	await keep(page);
+	await expect(page.getByRole('status')).toBeVisible();
+	await defibrillator(other).fill('Boat house');
+	await keep(other);
+	await expect(other.getByRole('alert')).toContainText('changed on another page meanwhile');
+	await expect(defibrillator(other)).toHaveValue('Boat house');
+	await page.reload();
+	await expect(defibrillator(page)).toHaveValue('Swimming pool');
+	await keep(other);
+	await expect(other.getByRole('status')).toBeVisible();
+	await page.reload();
+	await expect(defibrillator(page)).toHaveValue('Boat house');
+	await expect(page.getByLabel('First aider')).toHaveValue('Siobhán');
 });

@@ -215,9 +215,12 @@ test('who comes back with the code can leave, and then nothing is kept of them',
 	await page.getByRole('link', { name: 'Leave the group' }).click();
 	const leave = page.getByRole('button', { name: 'Leave, and clear this tablet' });
 	await leave.click();
-	await expect(page.locator('#sure-issue')).toHaveText('Tick the box first.');
+	await expect(page.locator('#code-issue')).toHaveText('Type your code.');
+	await page.getByLabel('Your code').fill('AAAA-2222');
+	await leave.click();
+	await expect(page.locator('#code-issue')).toContainText('does not work on this tablet');
 	expect(rowOf()?.['left_at']).toBeNull();
-	await page.getByLabel('I want to leave the group').check();
+	await page.getByLabel('Your code').fill(code);
 	await leave.click();
 	await expect(heading(page)).toHaveText('Done: hand the tablet back');
 	await expect(page.getByText('You have left the group.')).toBeVisible();

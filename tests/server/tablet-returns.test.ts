@@ -230,6 +230,16 @@ describe.each(DATABASES)('coming back to a shared tablet on %s', (type) => {
 		expect(await tabletReturns.ofSession(here.database, signed.sessionId)).toBeNull();
 	});
 
+	it('is known as the code of its own runner alone', async () => {
+		const [one, other] = [await joined(), await joined()];
+		const isOf = (runnerId: string, groupId: string, code: string) =>
+			one.browser.auth.isTabletReturnOf(runnerId, groupId, code, NOW);
+		expect(await isOf(one.runnerId, one.groupId, one.code)).toBe(true);
+		expect(await isOf(other.runnerId, one.groupId, one.code)).toBe(false);
+		expect(await isOf(one.runnerId, other.groupId, one.code)).toBe(false);
+		expect(await isOf(one.runnerId, one.groupId, 'AAAA-2222')).toBe(false);
+	});
+
 	it('a session that a code opened elsewhere keeps nobody who leaves', async () => {
 		const { runnerId, memberId } = await cameBack();
 		await memberships.leave(here.database, runnerId, memberId, NOW);

@@ -73,6 +73,13 @@ export interface Auth {
 		headers: Headers,
 		now: number
 	): Promise<Signed | 'wrong' | 'too-many'>;
+	/** Whether it is the code of this runner, in this group. Counted as every try is. */
+	isTabletReturnOf(
+		runnerId: string,
+		groupId: string,
+		typed: string,
+		now: number
+	): Promise<boolean | 'too-many'>;
 	/**
 	 * Lets this browser look as somebody of the made-up group; see demo/. False for everybody else,
 	 * whatever is sent, and for a browser in which somebody real is signed in.
@@ -93,6 +100,7 @@ const NOBODY: Asking = { runner: null, coach: null };
 
 export function openAuth(options: AuthOptions): Auth {
 	const library = signInLibrary(options);
+	const keys = { code: options.deviceCodeKey, attempts: options.attemptKey };
 	const { database, deviceCodeKey } = options;
 
 	const door: CoachDoor = { database, library, attemptKey: options.attemptKey };
@@ -156,7 +164,6 @@ export function openAuth(options: AuthOptions): Auth {
 		createTabletReturn: (runnerId, groupId, now) =>
 			tabletReturns.create(database, deviceCodeKey, { runnerId, groupId }, now),
 		async redeemTabletReturn(groupId, typed, headers, now) {
-			const keys = { code: deviceCodeKey, attempts: options.attemptKey };
 			const found = await tabletReturns.redeem(database, keys, groupId, typed, now);
 			if (typeof found === 'string') return found;
 			const { runnerId } = found;
@@ -170,6 +177,12 @@ export function openAuth(options: AuthOptions): Auth {
 			await drafts.discard(database, runnerId);
 			await audit.record(database, runnerId, now, 'tablet.returned', { groupId });
 			return signed;
+		},
+		async isTabletReturnOf(runnerId, groupId, typed, now) {
+			const found = await tabletReturns.redeem(database, keys, groupId, typed, now);
+			return typeof found === 'string'
+				? found === 'too-many' && found
+				: found.runnerId === runnerId;
 		},
 		async lookAs(person, headers) {
 			const madeUp = await demoUsers(database);

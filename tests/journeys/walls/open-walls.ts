@@ -75,7 +75,7 @@ export const openWalls: Walls = {
 		page,
 		'?/back': missing({ sends: () => ({ code: 'AAAA1111' }) }),
 		'?/join': missing(),
-		'?/leave': missing({ sends: () => ({ sure: 'yes' }) }),
+		'?/leave': missing({ sends: () => ({ code: 'AAAA1111' }) }),
 		'?/clear': missing(),
 		'?/off': missing()
 	},

@@ -21,7 +21,7 @@ export const tabletWalls: Walls = {
 		}),
 		// Leaving is for whoever came back by their code; a runner of a phone is led to the page.
 		'?/leave': rule([], 'to /tablet/[group]', { ...coaches })({
-			sends: () => ({ sure: 'yes' }),
+			sends: () => ({ code: 'AAAA1111' }),
 			byLink: true
 		}),
 		'?/clear': rule(['runner'], 'done', { nobody: 'to /tablet/[group]/done', ...coaches })({

@@ -41,7 +41,9 @@ export const groupFields = {
 		missing: 'Fill this in.',
 		'too-long': 'Make it shorter.',
 		'unknown-option': 'Pick one of the choices.',
-		'not-a-number': 'Type the number to call: 2 to 15 digits, no letters.'
+		'not-a-number': 'Type the number to call: 2 to 15 digits, no letters.',
+		'changed-meanwhile':
+			'This was changed on another page meanwhile. What you typed stands here: press again to keep it.'
 	} as Record<string, string>
 };
 

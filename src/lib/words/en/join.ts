@@ -104,8 +104,7 @@ export const tablet = {
 	outTitle: 'Leave the group',
 	outText:
 		'Your coach sees nothing more of you, at once, but for the bare list of who was there on which day. If you do not use a phone of your own here, all that is kept of you is deleted. It cannot be brought back.',
-	outBox: 'I want to leave the group',
-	outIssue: 'Tick the box first.',
+	outHint: 'Once more, so that nobody else does it for you.',
 	outGo: 'Leave, and clear this tablet',
 	noResult: 'Answer the questions first. Then you can join.',
 	noResultBack: 'Answer the questions first, to the end.',

@@ -1,5 +1,5 @@
 import { error, fail, redirect, type RequestEvent } from '@sveltejs/kit';
-import { deleteForm, deviceCodeForm } from '$lib/forms/account.ts';
+import { deviceCodeForm } from '$lib/forms/account.ts';
 import { joinForm } from '$lib/forms/members.ts';
 import { readForm } from '$lib/forms/read-form.ts';
 import { gate } from '$lib/server/gate.ts';
@@ -36,13 +36,9 @@ export const actions: Actions = {
 		const shared = await needShared(event);
 		const { house, runner, now } = event.locals;
 		if (runner !== null) redirect(303, `/tablet/${shared.groupId}`);
-		const sent = await event.request.formData();
-		const part = sent.get('code');
-		const typed = typeof part === 'string' ? part.slice(0, 60) : '';
-		const read = readForm(sent, deviceCodeForm);
-		if (!read.ok) return fail(400, { code: read.issues[0]?.code ?? 'wrong', typed });
+		const { code, typed, issue } = await codeOf(event.request);
+		if (code === null) return fail(400, { code: issue, typed });
 		const { headers } = event.request;
-		const { code } = read.value;
 		const signed = await house.auth.redeemTabletReturn(shared.groupId, code, headers, now);
 		if (typeof signed === 'string') return fail(400, { code: signed, typed });
 		redirect(303, '/screening');
@@ -69,9 +65,11 @@ export const actions: Actions = {
 		const shared = await needShared(event);
 		const { house, runner, tabletReturn, now } = event.locals;
 		if (runner === null || !tabletReturn) redirect(303, `/tablet/${shared.groupId}`);
-		if (!readForm(await event.request.formData(), deleteForm).ok)
-			return fail(400, { notSure: true });
+		const { code, typed, issue } = await codeOf(event.request);
+		if (code === null) return fail(400, { code: issue, typed });
 		const { runnerId } = runner;
+		const isTheirs = await house.auth.isTabletReturnOf(runnerId, shared.groupId, code, now);
+		if (isTheirs !== true) return fail(400, { code: isTheirs || 'wrong', typed });
 		const mine = await memberships.list(house.database, runnerId);
 		const here = mine.find(({ groupId }) => groupId === shared.groupId);
 		if (here) await memberships.leave(house.database, runnerId, here.memberId, now);
@@ -90,6 +88,16 @@ export const actions: Actions = {
 		redirect(303, `/tablet/${shared.groupId}`);
 	}
 };
+
+/** The code as it was typed, and as it counts. */
+async function codeOf(request: Request) {
+	const sent = await request.formData();
+	const part = sent.get('code');
+	const typed = typeof part === 'string' ? part.slice(0, 60) : '';
+	const read = readForm(sent, deviceCodeForm);
+	if (read.ok) return { code: read.value.code, typed, issue: null };
+	return { code: null, typed, issue: read.issues[0]?.code ?? 'wrong' };
+}
 
 /** Everything of whoever was here is gone from this browser before the next page is drawn. */
 async function wipe({ locals, request, cookies, setHeaders }: RequestEvent): Promise<void> {
