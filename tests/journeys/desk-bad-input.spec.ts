@@ -170,11 +170,11 @@ test('two pages of the group’s settings: what one keeps the other takes back o
 	await keep(other);
 	await expect(other.getByRole('alert')).toContainText('changed on another page meanwhile');
 	await expect(defibrillator(other)).toHaveValue('Boat house');
-	await page.reload();
+	await page.goto(`${lantern.path}/settings`);
 	await expect(defibrillator(page)).toHaveValue('Swimming pool');
 	await keep(other);
 	await expect(other.getByRole('status')).toBeVisible();
-	await page.reload();
+	await page.goto(`${lantern.path}/settings`);
 	await expect(defibrillator(page)).toHaveValue('Boat house');
 	await expect(page.getByLabel('First aider')).toHaveValue('Siobhán');
 });
