@@ -1,10 +1,9 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { allWalks } from './all-walks.ts';
-import { demoWalks } from './demo-stops.ts';
+import { demoWalks, inEmptyHouse } from './demo-stops.ts';
 import { expect, test } from './lantern-street.ts';
 import { missedOn } from './looked-at.ts';
-import { test as inEmptyHouse } from './test.ts';
 
 const options: Parameters<AxeBuilder['options']>[0] = {
 	runOnly: {

@@ -13,6 +13,8 @@ test('every formula of the code is on the page, and each of its sources leads to
 }) => {
 	await page.goto('/methods');
 	await page.getByRole('link', { name: 'Every formula' }).click();
+	await expect(page).toHaveURL(/\/methods\/formulas/);
+	await expect(page.locator('section[aria-labelledby]').first()).toBeVisible();
 	const ids = await page
 		.locator('section[aria-labelledby]')
 		.evaluateAll((all) => all.map((it) => it.getAttribute('aria-labelledby') ?? ''));

@@ -83,7 +83,7 @@ async function toldBy(page: Page, way: CueWay) {
 	const given = await givenOn(page);
 	return given
 		.filter((one) => one.way === way)
-		.map(({ at, what }) => [Math.floor((at - began + 100) / 1000), what] as const);
+		.map(({ at, what }) => [Math.floor((at - began + 250) / 1000), what] as const);
 }
 
 const isAll = {

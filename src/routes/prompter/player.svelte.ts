@@ -74,8 +74,9 @@ export class Player {
 		const clock = new RunningClock(phone.database, run, startClock(clockReading()));
 		const pulse = new PhasePulse(null);
 		const player = new Player(phone, runnerKey, started, clock, pulse, choice, null);
-		player.#sound();
+		// First of all, for opening the sound takes a while on some phones.
 		player.#write([{ ...started, elapsedMs: 0 }]);
+		player.#sound();
 		player.look();
 		return player;
 	}
