@@ -63,7 +63,7 @@ export class Player {
 		phone.onWritten(() => void this.#readAgain());
 	}
 
-	/** From a tap, so that sound is allowed. */
+	/** From a tap, so that sound is allowed. Opening it takes a while: the start is written first. */
 	static begin(
 		phone: Phone,
 		runnerKey: string,
@@ -74,7 +74,6 @@ export class Player {
 		const clock = new RunningClock(phone.database, run, startClock(clockReading()));
 		const pulse = new PhasePulse(null);
 		const player = new Player(phone, runnerKey, started, clock, pulse, choice, null);
-		// First of all, for opening the sound takes a while on some phones.
 		player.#write([{ ...started, elapsedMs: 0 }]);
 		player.#sound();
 		player.look();
