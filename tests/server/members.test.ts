@@ -81,6 +81,18 @@ describe.each(DATABASES)('the list of a group on %s', (type) => {
 		});
 	});
 
+	it('takes no name that somebody else on it has, in whatever letters', async () => {
+		const { database } = here;
+		const { coachId, groupId } = await led();
+		const [id] = [
+			await nameAlone(here, groupId, 'Ines'),
+			await nameAlone(here, groupId, 'Gwen Able')
+		];
+		expect(await members.rename(database, coachId, groupId, id, 'gwen  able')).toBe('known');
+		expect(await members.find(database, coachId, groupId, id)).toMatchObject({ name: 'Ines' });
+		expect(await members.rename(database, coachId, groupId, id, 'INES')).toBe('renamed');
+	});
+
 	it('loses a name, and keeps that it was there', async () => {
 		const { database } = here;
 		const { coachId, groupId } = await led();

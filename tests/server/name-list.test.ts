@@ -82,7 +82,9 @@ describe('a list of names', () => {
 	});
 
 	it('tells where a quotation mark is left open', () => {
-		expect(issues('Ines\n"Tobias\nGwen')).toEqual(['3 quotes']);
+		expect(issues('Ines\n"Tobias\nGwen')).toEqual(['2 quotes']);
+		// The line on which they begin, however many come after it.
+		expect(issues('Name;Mail\nJörg;j@x\n;\nAnna;"open\nNora;n@x\nInes;i@x')).toEqual(['4 quotes']);
 		expect(issues('Ines\nTo"bi"as\nGwen')).toEqual(['2 quotes']);
 	});
 

@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { Kysely, Selectable, SelectQueryBuilder } from 'kysely';
+import { foldName } from '../forms/person-name.ts';
 import * as audit from './audit.ts';
 import { byName } from './by-name.ts';
 import type { Database } from './database/tables.ts';
@@ -68,7 +69,10 @@ export async function rename(
 	groupId: string,
 	memberId: string,
 	name: string
-): Promise<'renamed' | 'not-found'> {
+): Promise<'renamed' | 'known' | 'not-found'> {
+	const folded = foldName(name);
+	const all = await list(database, coachId, groupId);
+	if (all.some((one) => one.id !== memberId && foldName(one.name) === folded)) return 'known';
 	const { numUpdatedRows } = await database
 		.updateTable('member')
 		.set({ name })

@@ -45,7 +45,7 @@ export function readNameList(text: string): NameList {
 		rows.push(...rowsOf(text, delimiterOf(text), MOST_ROWS + 2));
 	} catch (error) {
 		if (!(error instanceof CsvError)) throw error;
-		const line = typeof error.lines === 'number' ? error.lines : 1;
+		const line = quotedAt(text, delimiterOf(text));
 		return { kind: 'read', names: [], issues: [{ line, code: 'quotes', same: null }] };
 	}
 	const columns = columnsOf(rows[0]?.record ?? []);
@@ -74,24 +74,47 @@ function checked(people: readonly Row[], places: readonly number[]): NameList {
 	return { kind: 'read', names, issues };
 }
 
+/** The line on which the quotation marks begin that break the list: the first after its last row. */
+function quotedAt(text: string, delimiter: string): number {
+	let lastRead = 0;
+	const onRecord: Options['onRecord'] = (record, { lines }) => {
+		lastRead = lines;
+		return record;
+	};
+	try {
+		parse(text, { ...optionsFor(delimiter), onRecord });
+	} catch (error) {
+		if (!(error instanceof CsvError)) throw error;
+	}
+	const left = text.split(/\r\n|\r|\n/).slice(lastRead);
+	return (
+		lastRead +
+		1 +
+		Math.max(
+			0,
+			left.findIndex((line) => line.includes('"'))
+		)
+	);
+}
+
 interface Row {
 	readonly record: readonly string[];
 	readonly info: InfoRecord;
 }
 
 function rowsOf(text: string, delimiter: string, to: number, skipsEmpty = true): Row[] {
-	const options: Options = {
-		delimiter,
-		to,
-		bom: true,
-		info: true,
-		trim: true,
-		relax_column_count: true,
-		skip_empty_lines: true,
-		skip_records_with_empty_values: skipsEmpty
-	};
+	const options = { ...optionsFor(delimiter), to, skip_records_with_empty_values: skipsEmpty };
 	return parse(text, options) as unknown as Row[];
 }
+
+const optionsFor = (delimiter: string): Options => ({
+	delimiter,
+	bom: true,
+	info: true,
+	trim: true,
+	relax_column_count: true,
+	skip_empty_lines: true
+});
 
 /** The one that cuts the first row into the most columns. Where none does, a comma is part of a name. */
 function delimiterOf(text: string): string {

@@ -55,7 +55,11 @@ export const actions: Actions = {
 		const { database, coach, group, member } = await needMember(event);
 		const read = readForm(await event.request.formData(), memberForm);
 		if (!read.ok) return fail(400, { issues: read.issues, values: read.values });
-		await members.rename(database, coach.coachId, group.id, member.id, read.value.name);
+		const { name } = read.value;
+		const done = await members.rename(database, coach.coachId, group.id, member.id, name);
+		if (done === 'known') {
+			return fail(400, { issues: [{ field: 'name', code: 'known' }], values: { name } });
+		}
 		return { saved: true };
 	},
 	step: async (event) => {
