@@ -257,6 +257,8 @@ test('the tones as a track: one sound in place of single tones, with names and t
 		.poll(async () => (await toldBy(page, 'title')).at(-1)?.[1])
 		.toBe('Warm-up walk, Three parts');
 	expect((await toldBy(page, 'keys')).map(([, what]) => what)).toEqual(['play', 'pause']);
+	// A pause would cut off one that has not begun to sound.
+	await expect.poll(() => toldBy(page, 'sounding')).toHaveLength(1);
 	const before = (await toldBy(page, 'tone')).length;
 	await pressKey(page, 'pause');
 	await expect(page.getByText('Paused')).toBeVisible();
