@@ -25,7 +25,10 @@ export async function found(
 	try {
 		return await database.transaction().execute(async (step) => {
 			if (await isDemoHere(step)) return 'already';
-			if (!(await isEmptyHouse(step))) return 'not-empty';
+			if (!(await isEmptyHouse(step))) {
+				// It may have come in between the two questions.
+				return (await isDemoHere(step)) ? 'already' : 'not-empty';
+			}
 			const state: DemoState = 'loading';
 			const { numInsertedOrUpdatedRows } = await step
 				.insertInto('house_setting')
