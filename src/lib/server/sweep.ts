@@ -5,6 +5,7 @@ import * as outingPlans from './outing-plans.ts';
 import * as readings from './readings.ts';
 import * as tabletReturns from './tablet-returns.ts';
 import { forgetMembersOfGone } from './unreachable.ts';
+import { hasPasskey, isInGroup } from './ways-back.ts';
 
 const DAY_MS = 24 * 60 * 60 * 1000;
 const UNUSED_ACCOUNT_MS = 7 * DAY_MS;
@@ -73,22 +74,11 @@ async function unusedAccounts(database: Kysely<Database>, now: number): Promise<
 		.where(({ not, exists, selectFrom }) =>
 			not(exists(selectFrom('consent').select('consent.id').whereRef('runner_id', '=', 'user.id')))
 		)
-		.where(({ not, exists, selectFrom }) =>
-			not(exists(selectFrom('passkey').select('passkey.id').whereRef('userId', '=', 'user.id')))
-		)
+		.where((user) => user.not(hasPasskey(user)))
 		.where(({ not, exists, selectFrom }) =>
 			not(exists(selectFrom('coach').select('coach_id').whereRef('coach_id', '=', 'user.id')))
 		)
-		.where(({ not, exists, selectFrom }) =>
-			not(
-				exists(
-					selectFrom('member')
-						.select('member.id')
-						.whereRef('runner_id', '=', 'user.id')
-						.where('left_at', 'is', null)
-				)
-			)
-		)
+		.where((user) => user.not(isInGroup(user)))
 		.execute();
 }
 
@@ -109,18 +99,7 @@ async function lostAccounts(database: Kysely<Database>, now: number): Promise<vo
 				)
 			)
 		)
-		.where(({ not, exists, selectFrom }) =>
-			not(exists(selectFrom('passkey').select('passkey.id').whereRef('userId', '=', 'user.id')))
-		)
-		.where(({ not, exists, selectFrom }) =>
-			not(
-				exists(
-					selectFrom('member')
-						.select('member.id')
-						.whereRef('runner_id', '=', 'user.id')
-						.where('left_at', 'is', null)
-				)
-			)
-		)
+		.where((user) => user.not(hasPasskey(user)))
+		.where((user) => user.not(isInGroup(user)))
 		.execute();
 }

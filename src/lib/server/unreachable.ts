@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely';
 import type { Database } from './database/tables.ts';
+import { hasPasskey, isInGroup } from './ways-back.ts';
 
 /**
  * Deletes the members whose account is gone, and with them what was set for them. Of who they were
@@ -36,21 +37,11 @@ export async function deleteUnreachable(
 						.whereRef('session.userId', '=', 'user.id')
 						.where('session.expiresAt', '>', new Date(now))
 						// One that a code of a shared tablet opened leads to nothing of theirs.
-						.where(({ not: no, exists: any, selectFrom: from }) =>
-							no(
-								any(
-									from('tablet_session')
-										.select('session_id')
-										.whereRef('session_id', '=', 'session.id')
-								)
-							)
-						)
+						.where('session.id', 'not in', selectFrom('tablet_session').select('session_id'))
 				)
 			)
 		)
-		.where(({ not, exists, selectFrom }) =>
-			not(exists(selectFrom('passkey').select('passkey.id').whereRef('userId', '=', 'user.id')))
-		)
+		.where((user) => user.not(hasPasskey(user)))
 		.where(({ not, exists, selectFrom }) =>
 			not(
 				exists(
@@ -61,16 +52,7 @@ export async function deleteUnreachable(
 				)
 			)
 		)
-		.where(({ not, exists, selectFrom }) =>
-			not(
-				exists(
-					selectFrom('member')
-						.select('member.id')
-						.whereRef('member.runner_id', '=', 'user.id')
-						.where('member.left_at', 'is', null)
-				)
-			)
-		)
+		.where((user) => user.not(isInGroup(user)))
 		.execute();
 	await forgetMembersOfGone(database);
 }

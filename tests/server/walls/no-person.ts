@@ -149,6 +149,8 @@ export const noPerson: Readonly<Record<string, 'inner' | (string & {})>> = {
 	'readable.readJson': 'pure',
 	'shares-place.isPlaceShared': 'pure',
 	'shares-place.sharesPlace': 'pure',
+	'ways-back.hasPasskey': 'pure',
+	'ways-back.isInGroup': 'pure',
 	'readable.readOr': 'pure',
 	'past-outings.done': 'pure',
 	'decide.decide': 'pure',
