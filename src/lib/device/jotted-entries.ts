@@ -1,4 +1,5 @@
 import type { Entry } from '$lib/outing/entry.ts';
+import { forgetHere, keepHere, keptHere } from './on-this-phone.ts';
 
 /** An entry on its way into the phone's database. */
 export interface Jotted {
@@ -6,7 +7,7 @@ export interface Jotted {
 	readonly entry: Entry;
 }
 
-const NAME = 'breathmark-jotted';
+const NAME = 'jotted';
 
 /**
  * Notes entries before the database has them: this is over in the tap itself, and a reload in the
@@ -18,11 +19,7 @@ export function jot(runnerKey: string, entries: readonly Entry[]): void {
 
 /** What the database may not have yet, in the order in which it was noted. */
 export function jotted(): readonly Jotted[] {
-	try {
-		return JSON.parse(localStorage.getItem(NAME) ?? '[]') as Jotted[];
-	} catch {
-		return [];
-	}
+	return (keptHere(NAME) as readonly Jotted[] | null) ?? [];
 }
 
 /** The database has these. */
@@ -31,14 +28,10 @@ export function strike(ids: readonly string[]): void {
 }
 
 export function strikeAll(): void {
-	keep([]);
+	forgetHere(NAME);
 }
 
 function keep(left: readonly Jotted[]): void {
-	try {
-		if (left.length === 0) localStorage.removeItem(NAME);
-		else localStorage.setItem(NAME, JSON.stringify(left));
-	} catch {
-		// A browser that keeps nothing here still has its database.
-	}
+	if (left.length === 0) strikeAll();
+	else keepHere(NAME, left);
 }

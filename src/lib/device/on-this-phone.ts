@@ -1,4 +1,7 @@
-/** Small things that stay on this phone, as JSON; never a number of a runner's. Never throws. */
+/**
+ * Small things that stay on this phone, as JSON; no number of a runner's stays, but for an entry on its
+ * way into the phone's database. Never throws.
+ */
 export function keepHere(name: string, kept: unknown): void {
 	try {
 		localStorage.setItem(`breathmark-${name}`, JSON.stringify(kept));
