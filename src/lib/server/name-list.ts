@@ -41,11 +41,12 @@ const DELIMITERS = [',', ';', '\t'] as const;
  */
 export function readNameList(text: string): NameList {
 	const rows: Row[] = [];
+	const delimiter = delimiterOf(text);
 	try {
-		rows.push(...rowsOf(text, delimiterOf(text), MOST_ROWS + 2));
+		rows.push(...rowsOf(text, delimiter, MOST_ROWS + 2));
 	} catch (error) {
 		if (!(error instanceof CsvError)) throw error;
-		const line = quotedAt(text, delimiterOf(text));
+		const line = quotedAt(text, delimiter);
 		return { kind: 'read', names: [], issues: [{ line, code: 'quotes', same: null }] };
 	}
 	const columns = columnsOf(rows[0]?.record ?? []);
